@@ -1,0 +1,6 @@
+namespace Explain;
+
+/// <summary>Left ÷ Right.</summary>
+/// <param name="Left">What stands first.</param>
+/// <param name="Right">What stands second.</param>
+public sealed record Quotient(Expr Left, Expr Right) : Expr;

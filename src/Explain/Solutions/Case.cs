@@ -1,0 +1,8 @@
+namespace Explain;
+
+/// <summary>One case of a split. A claim inside a case that holds may be used after the split.</summary>
+/// <param name="Name">A number: 1, 2, …</param>
+/// <param name="Assume">What the case supposes.</param>
+/// <param name="Steps">What follows in this case.</param>
+/// <param name="End">How it ends.</param>
+public sealed record Case(string Name, Statement Assume, Items<Step> Steps, CaseEnd End);

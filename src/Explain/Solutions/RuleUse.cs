@@ -1,0 +1,7 @@
+namespace Explain;
+
+/// <summary>Why a step holds: a rule, what fills its roles, and the claims it rests on.</summary>
+/// <param name="Rule">The rule.</param>
+/// <param name="Roles">Its roles, each filled.</param>
+/// <param name="From">The premises and steps that the step rests on.</param>
+public sealed record RuleUse(RuleId Rule, Items<Role> Roles, Items<ClaimId> From);

@@ -1,0 +1,14 @@
+namespace Explain;
+
+/// <summary>Where a premise comes from.</summary>
+public enum Source
+{
+    /// <summary>Given in the problem.</summary>
+    Given,
+
+    /// <summary>Read from the figure: order, side, inside; never an equality.</summary>
+    Figure,
+
+    /// <summary>Assumed, and printed as an assumption.</summary>
+    Assumed,
+}

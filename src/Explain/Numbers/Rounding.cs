@@ -1,0 +1,21 @@
+using Fractions;
+
+namespace Explain;
+
+/// <summary>How an answer is rounded.</summary>
+/// <param name="Kind">Which way.</param>
+/// <param name="Digits">How many figures or places; 0 where the kind needs none.</param>
+public sealed record Rounding(RoundingKind Kind, int Digits)
+{
+    /// <summary>The step, for rounding to the nearest of something; 0 otherwise.</summary>
+    public Fraction Step { get; init; }
+
+    /// <summary>The unit of the step; null where there is none.</summary>
+    public Unit? Unit { get; init; }
+
+    /// <summary>Whether the exact form is asked for as well, or alone.</summary>
+    public bool Exact { get; init; }
+
+    /// <summary>What holds unless the problem says otherwise: 3 significant figures, angles 1 decimal place.</summary>
+    public static Rounding Default(Unit unit) => unit.IsAngle ? new(RoundingKind.DecimalPlaces, 1) : new(RoundingKind.SignificantFigures, 3);
+}

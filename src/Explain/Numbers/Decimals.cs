@@ -1,43 +1,49 @@
+using System.Globalization;
 using System.Numerics;
 using Fractions;
 
 namespace Explain;
 
-/// <summary>Decimals of a fixed number of places, as whole numbers of the last place.</summary>
+/// <summary>Decimals that end: which numbers they are, how they are written, and which may hide in an enclosure.</summary>
 internal static class Decimals
 {
     public static BigInteger Ten(int power) => BigInteger.Pow(10, power);
 
-    /// <summary>The multiple of 10^−places at or below a value.</summary>
-    public static BigInteger Floor(Fraction value, int places) => Whole.FloorDivide(value.Numerator * Ten(places), value.Denominator);
+    /// <summary>A power of ten, negative powers too.</summary>
+    public static Fraction TenTo(int power) => power >= 0 ? new Fraction(Ten(power)) : new Fraction(BigInteger.One, Ten(-power));
 
-    public static BigInteger Ceiling(Fraction value, int places) => -Floor(-value, places);
-
-    /// <summary>Halves away from zero.</summary>
-    public static BigInteger Round(Fraction value, int places) =>
-        value < 0 ? -Floor(-value + new Fraction(1, 2 * Ten(places), true), places) : Floor(value + new Fraction(1, 2 * Ten(places), true), places);
-
-    /// <summary>The decimal of at most so many places inside an enclosure; null when there is none.</summary>
-    public static Fraction? CandidateIn(Enclosure enclosure, int places)
-    {
-        BigInteger least = Ceiling(enclosure.Low, places);
-        return least <= Floor(enclosure.High, places) ? new Fraction(least, Ten(places), true) : null;
-    }
+    /// <summary>The decimal with the fewest places, and at most this many, inside an enclosure; null when there is none.</summary>
+    public static Fraction? CandidateIn(Enclosure enclosure, int places) => LeastIn(enclosure, places) is null
+        ? null
+        : Enumerable.Range(0, places + 1).Select(p => LeastIn(enclosure, p)).First(c => c is not null);
 
     /// <summary>How many places a decimal needs; null when it never ends.</summary>
     public static int? PlacesOf(Fraction value)
     {
-        BigInteger rest = value.Denominator;
+        BigInteger rest = value.Reduce().Denominator;
         int twos = Count(ref rest, 2), fives = Count(ref rest, 5);
-        return rest.IsOne ? (twos > fives ? twos : fives) : null;
+        return rest.IsOne ? int.Max(twos, fives) : null;
     }
 
-    /// <summary>Writes a whole number of units of the last place, with a point and U+2212 for a minus.</summary>
+    /// <summary>A decimal that ends, in full; null when it does not end.</summary>
+    public static string? InFull(Fraction value) => PlacesOf(value) is { } places ? Write(value, places) : null;
+
+    /// <summary>Writes a whole multiple of 10^−places with that many decimals.</summary>
+    public static string Write(Fraction value, int places) => Write((value * TenTo(places)).ToBigInteger(), places);
+
+    /// <summary>Writes a whole number of units of a decimal place, with a point and U+2212 for a minus; places may be negative.</summary>
     public static string Write(BigInteger units, int places)
     {
-        string digits = BigInteger.Abs(units).ToString(System.Globalization.CultureInfo.InvariantCulture).PadLeft(places + 1, '0');
+        if (places < 0) return Write(units * Ten(-places), 0);
+        string digits = BigInteger.Abs(units).ToString(CultureInfo.InvariantCulture).PadLeft(places + 1, '0');
         string text = places == 0 ? digits : $"{digits[..^places]}.{digits[^places..]}";
         return units.Sign < 0 ? "−" + text : text;
+    }
+
+    private static Fraction? LeastIn(Enclosure enclosure, int places)
+    {
+        BigInteger scale = Ten(places), least = Whole.Ceiling(enclosure.Low * scale);
+        return least <= Whole.Floor(enclosure.High * scale) ? new Fraction(least, scale) : null;
     }
 
     private static int Count(ref BigInteger value, int factor)

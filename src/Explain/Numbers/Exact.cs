@@ -4,46 +4,37 @@ using Fractions;
 namespace Explain;
 
 /// <summary>
-/// An exact number in one normal form, so that equality is comparison: a sum of at most 16 terms rational × √n × πᵏ, or a
-/// rational times one root of a positive surd sum without π that is not a square there. Operations that leave this class give
-/// null: the value then has no exact form here. Immutable.
+/// A number known exactly, in one normal form: a rational number; a sum of rational multiples of roots and powers of π, such as
+/// 17π + 18 or 31.5(√2 + 1); or a rational multiple of one nested root, such as √(41 − 20√2). Two are equal exactly when
+/// they are the same number. They are ordered by size. Operations give null when the result has no such form.
 /// </summary>
-public sealed class Exact : IEquatable<Exact>
+public sealed class Exact : IEquatable<Exact>, IComparable<Exact>
 {
-    /// <summary>Nought.</summary>
-    public static readonly Exact Zero = Of(0);
+    private Exact(SurdSum front, SurdSum? under) => (Front, Under) = (front, under);
 
-    /// <summary>One.</summary>
-    public static readonly Exact One = Of(1);
+    /// <summary>0.</summary>
+    public static Exact Zero { get; } = new(SurdSum.Zero, null);
 
-    /// <summary>The ratio of a circle's circumference to its diameter.</summary>
-    public static readonly Exact Pi = new(SurdSum.Of(1, 1, 1), null);
+    /// <summary>1.</summary>
+    public static Exact One { get; } = Of(1);
 
-    /// <summary>The whole, or the factor in front of the root, which is then rational.</summary>
-    private readonly SurdSum front;
+    /// <summary>π.</summary>
+    public static Exact Pi { get; } = new(SurdSum.Of(new SurdTerm(Fraction.One, BigInteger.One, 1)), null);
 
-    private readonly SurdSum? under;
+    /// <summary>The number as a fraction, or null when it is not rational.</summary>
+    public Fraction? Rational => Under is null ? Front.Rational : null;
 
-    private Exact(SurdSum front, SurdSum? under) => (this.front, this.under) = (front, under);
+    /// <summary>Whether it is written as a root around a sum.</summary>
+    public bool IsNested => Under is not null;
 
-    /// <summary>The rational number it is; null when it is none.</summary>
-    public Fraction? Rational => under is null ? front.Rational : null;
+    /// <summary>1, 0 or −1; always decided.</summary>
+    public int Sign => Front.Sign();
 
-    /// <summary>Whether it is shown with a root around a sum.</summary>
-    public bool IsNested => under is not null;
+    /// <summary>The number itself, or what stands before the nested root (then it is rational).</summary>
+    internal SurdSum Front { get; }
 
-    /// <summary>1, 0 or −1.</summary>
-    public int Sign => front.IsZero ? 0 : Enclosure.Ladder.Select(bits => Enclose(bits).Sign).First(s => s is not null)!.Value;
-
-    internal SurdSum Front => front;
-
-    internal SurdSum? Under => under;
-
-    /// <summary>Whether two are the same number.</summary>
-    public static bool operator ==(Exact? left, Exact? right) => left is null ? right is null : left.Equals(right);
-
-    /// <summary>Whether two are different numbers.</summary>
-    public static bool operator !=(Exact? left, Exact? right) => !(left == right);
+    /// <summary>What stands under the nested root: whole coefficients whose common divisor is squarefree, and no square of a surd sum.</summary>
+    internal SurdSum? Under { get; }
 
     /// <summary>A rational number.</summary>
     public static Exact Of(Fraction value) => new(SurdSum.Of(value), null);
@@ -51,74 +42,190 @@ public sealed class Exact : IEquatable<Exact>
     /// <summary>A whole number.</summary>
     public static Exact Of(long value) => Of(new Fraction(value));
 
-    /// <summary>The sum, or null.</summary>
-    public static Exact? Add(Exact left, Exact right)
+    /// <summary>The sum; null when it leaves the class (a nested root and something else, in general).</summary>
+    public static Exact? Add(Exact first, Exact second)
     {
-        if (left.front.IsZero) return right;
-        if (right.front.IsZero) return left;
-        if (left.under is null && right.under is null) return Bounded(left.front.Plus(right.front));
-        if (left.under is null || right.under is null || !left.under.Equals(right.under)) return null;
-        SurdSum sum = left.front.Plus(right.front);
-        return sum.IsZero ? Zero : new(sum, left.under);
+        if (first.Under is null && second.Under is null)
+        {
+            return Wrap(first.Front + second.Front);
+        }
+
+        return first.Front.IsZero ? second : second.Front.IsZero ? first : AddRoots(first, second);
     }
 
-    /// <summary>The difference, or null.</summary>
-    public static Exact? Subtract(Exact left, Exact right) => Add(left, right.Negate());
+    /// <summary>The difference; null when it leaves the class.</summary>
+    public static Exact? Subtract(Exact first, Exact second) => Add(first, second.Negate());
 
-    /// <summary>The product, or null.</summary>
-    public static Exact? Multiply(Exact left, Exact right)
+    /// <summary>The product; null when it leaves the class (a nested root times π).</summary>
+    public static Exact? Multiply(Exact first, Exact second)
     {
-        if (left.front.IsZero || right.front.IsZero) return Zero;
-        if (left.under is null && right.under is null) return Bounded(left.front.Times(right.front));
-        if (left.Rational is { } a) return new(right.front.Times(a), right.under);
-        if (right.Rational is { } b) return new(left.front.Times(b), left.under);
-        Exact? root = Root(new(left.Square().Times(right.Square()), null));
-        return root is null ? null : left.Sign == right.Sign ? root : root.Negate();
+        if (first.Under is null && second.Under is null)
+        {
+            return Wrap(first.Front * second.Front);
+        }
+
+        if (first.Rational is { } left)
+        {
+            return second.Times(left);
+        }
+
+        return second.Rational is { } right ? first.Times(right) : MultiplyRoots(first, second);
     }
 
-    /// <summary>The quotient, or null; null also for a divisor of 0.</summary>
-    public static Exact? Divide(Exact left, Exact right)
+    /// <summary>The quotient; null when the divisor is 0 or the quotient leaves the class, as 1 ÷ (1 + π) does.</summary>
+    public static Exact? Divide(Exact dividend, Exact divisor)
     {
-        if (right.front.IsZero) return null;
-        if (right.under is null) return right.front.Reciprocal() is { } reciprocal ? Multiply(left, new(reciprocal, null)) : null;
-        Exact? inverse = right.under.Reciprocal() is { } under ? Root(new(under, null)) : null;
-        return inverse is null || Multiply(left, inverse) is not { } quotient ? null : Multiply(quotient, Of(1 / right.front.Rational!.Value));
+        if (divisor.Front.IsZero)
+        {
+            return null;
+        }
+
+        return dividend.MultipleOf(divisor) is { } ratio
+            ? Of(ratio)
+            : divisor.Inverse() is { } inverse ? Multiply(dividend, inverse) : null;
     }
 
-    /// <summary>A whole power, 0 or more, or null.</summary>
-    public static Exact? Power(Exact of, int exponent)
+    /// <summary>A whole power; null when it leaves the class.</summary>
+    public static Exact? Power(Exact value, int exponent)
     {
-        Exact? result = One;
-        for (int i = 0; i < exponent && result is not null; i++) result = Multiply(result, of);
-        return result;
+        if (exponent < 0)
+        {
+            return Power(value, -exponent) is { } power ? Divide(One, power) : null;
+        }
+
+        if (exponent < 2)
+        {
+            return exponent == 0 ? One : value;
+        }
+
+        return Power(value, exponent / 2) is { } half && Multiply(half, half) is { } even
+            ? exponent % 2 == 0 ? even : Multiply(even, value)
+            : null;
     }
 
-    /// <summary>The square root that is not negative, or null.</summary>
-    public static Exact? Root(Exact of) => of.under is not null ? null : of.front.IsZero ? Zero : of.Sign < 0 ? null : NestedRoot.Of(of.front);
+    /// <summary>The square root, taken out of its nest where that is possible; null for a negative number or when it leaves the class.</summary>
+    public static Exact? Root(Exact value) => value.Under is null ? RootOf(value.Front) : null;
 
-    /// <summary>The negative.</summary>
-    public Exact Negate() => new(front.Times(-1), under);
+    /// <summary>Whether two are the same number.</summary>
+    public static bool operator ==(Exact? left, Exact? right) => left is null ? right is null : left.Equals(right);
 
-    /// <summary>An enclosure of it.</summary>
-    public Enclosure Enclose(int bits) => under is null ? front.Enclose(bits)
-        : front.Enclose(bits) * Enclosure.Sqrt(under.Enclose(2 * bits))!.Value;
+    /// <summary>Whether two are different numbers.</summary>
+    public static bool operator !=(Exact? left, Exact? right) => !(left == right);
+
+    /// <summary>The opposite number.</summary>
+    public Exact Negate() => new(-Front, Under);
+
+    /// <summary>The number between two ends, about as near as this many binary places allow.</summary>
+    public Enclosure Enclose(int bits)
+    {
+        if (Under is null)
+        {
+            return Front.Enclose(bits);
+        }
+
+        for (var work = bits + 32; ; work *= 2)
+        {
+            var under = Under.Enclose(work);
+            if (under.Sign == 1)
+            {
+                return (Enclosure.Sqrt(under)!.Value * Front.Rational!.Value).At(bits);
+            }
+        }
+    }
 
     /// <inheritdoc/>
-    public bool Equals(Exact? other) => other is not null && front.Equals(other.front) && Equals(under, other.under);
+    public int CompareTo(Exact? other)
+    {
+        if (other is null || Equals(other))
+        {
+            return other is null ? 1 : 0;
+        }
+
+        for (var bits = Enclosure.Ladder[0]; ; bits *= 2)
+        {
+            if (Enclosure.Less(Enclose(bits), other.Enclose(bits)) is { } less)
+            {
+                return less ? -1 : 1;
+            }
+        }
+    }
+
+    /// <inheritdoc/>
+    public bool Equals(Exact? other) => other is not null && Front.Equals(other.Front) && Equals(Under, other.Under);
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => Equals(obj as Exact);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => HashCode.Combine(front, under);
+    public override int GetHashCode() => HashCode.Combine(Front, Under);
 
-    /// <summary>The number in the grammar of problem files, fractions as fractions.</summary>
+    /// <summary>The number in the grammar of problem files, with fractions: 63(√2 + 1)/2.</summary>
     public override string ToString() => ExactText.Write(this, decimals: false);
 
-    internal static Exact Nested(Fraction factor, SurdSum under) => new(SurdSum.Of(factor), under);
+    private static Exact? Wrap(SurdSum? sum) => sum is null ? null : new(sum, null);
 
-    internal static Exact? Bounded(SurdSum sum) => sum.Count > SurdSum.MostTerms ? null : new(sum, null);
+    private static Exact? RootOf(SurdSum sum)
+    {
+        if (sum.Sign() <= 0)
+        {
+            return sum.IsZero ? Zero : null;
+        }
 
-    /// <summary>The square as a surd sum.</summary>
-    private SurdSum Square() => under is null ? front.Times(front) : front.Times(front).Times(under);
+        var power = sum.Terms[0].PiPower;
+        if (power % 2 != 0 || sum.Terms.Any(t => t.PiPower != power))
+        {
+            return null;
+        }
+
+        var root = Denesting.Root(sum.TimesPi(-power));
+        return root.Sum is { } plain ? new(plain.TimesPi(power / 2), null)
+            : root.IsDecided && power == 0 ? Nested(sum)
+            : null;
+    }
+
+    private static Exact? Nested(SurdSum sum)
+    {
+        var content = sum.Content();
+        return Squares.Surd(content) is { } outside
+            ? new(SurdSum.Of(outside.Coefficient), sum * (outside.Radicand / content))
+            : null;
+    }
+
+    // With r and s nested roots, (r + s)² = r² + s² + 2rs is a surd sum exactly when rs is one.
+    private static Exact? AddRoots(Exact first, Exact second)
+    {
+        if (first.Under is null || second.Under is null || Multiply(first, second) is not { Under: null } product
+            || first.Square() is not { } a || second.Square() is not { } b
+            || a + b is not { } squares || squares + product.Front * 2 is not { } square || a + -b is not { } difference)
+        {
+            return null;
+        }
+
+        var sign = first.Sign == second.Sign ? first.Sign : first.Sign * difference.Sign();
+        return RootOf(square)?.Times(sign);
+    }
+
+    private static Exact? MultiplyRoots(Exact first, Exact second) =>
+        !first.Front.HasPi && !second.Front.HasPi && first.Square() is { } a && second.Square() is { } b && a * b is { } square
+            ? RootOf(square)?.Times(first.Sign * second.Sign)
+            : null;
+
+    private SurdSum? Square() => Front * Front is not { } square ? null : Under is null ? square : square * Under;
+
+    private Exact Times(Fraction factor) => factor.IsZero ? Zero : new(Front * factor, Under);
+
+    private Exact? Inverse() => Under is null
+        ? Wrap(Conjugates.Inverse(Front))
+        : Conjugates.Inverse(Square()!) is { } square ? RootOf(square)?.Times(Sign) : null;
+
+    private Fraction? MultipleOf(Exact other)
+    {
+        if (!Equals(Under, other.Under) || Front.IsZero)
+        {
+            return null;
+        }
+
+        var ratio = Front.Terms[0].Coefficient / other.Front.Terms[0].Coefficient;
+        return Front.Equals(other.Front * ratio) ? ratio : null;
+    }
 }

@@ -1,65 +1,83 @@
+using System.Collections.Immutable;
+using System.Globalization;
 using System.Numerics;
+using System.Text;
 using Fractions;
 
 namespace Explain;
 
-/// <summary>Writes exact numbers in the grammar of problem files, the rational content in front: 31.5(√2 + 1), (√6 − √2)/4.</summary>
+/// <summary>Writes exact numbers in the grammar of problem files, rational content in front.</summary>
 internal static class ExactText
 {
-    /// <param name="exact">The number.</param>
-    /// <param name="decimals">Whether fractions that end are written as decimals.</param>
-    public static string Write(Exact exact, bool decimals)
+    /// <param name="value">The number.</param>
+    /// <param name="decimals">Whether fractions that end are written as decimals: 31.5(√2 + 1) and not 63(√2 + 1)/2.</param>
+    public static string Write(Exact value, bool decimals)
     {
-        if (exact.Under is not { } under) return Write(exact.Front, decimals);
-        Fraction factor = exact.Front.Rational!.Value;
-        string root = $"√({Write(under, decimals)})";
-        return Fit(factor, root, decimals);
-    }
-
-    private static string Write(SurdSum sum, bool decimals)
-    {
-        if (sum.IsZero) return "0";
-        (Fraction Factor, BigInteger Root, int Pi)[] terms = [.. sum.Terms.OrderByDescending(t => t.Pi).ThenByDescending(t => t.Root)];
-        if (terms.Length == 1) return Fit(terms[0].Factor, Symbols(terms[0].Root, terms[0].Pi), decimals);
-        if (terms[0].Factor < 0 && terms.FirstOrDefault(t => t.Factor > 0) is { Factor.IsZero: false } first)
-            terms = [first, .. terms.Where(t => t != first)];
-        Fraction content = Content(terms);
-        string inside = terms.Aggregate("", (text, t) => Join(text, t.Factor / content, Symbols(t.Root, t.Pi)));
-        return content == 1 ? inside : Fit(content, $"({inside})", decimals);
-    }
-
-    private static string Join(string text, Fraction factor, string symbols)
-    {
-        string size = Fit(factor.Abs(), symbols, decimals: false);
-        return text.Length == 0 ? (factor < 0 ? "−" : "") + size : text + (factor < 0 ? " − " : " + ") + size;
-    }
-
-    /// <summary>A rational factor before symbols: 31.5(…), (…)/4, √3/2, 2√3/3; without symbols the number alone.</summary>
-    private static string Fit(Fraction factor, string symbols, bool decimals)
-    {
-        string sign = factor < 0 ? "−" : "";
-        Fraction size = factor.Abs();
-        if (decimals && Decimals.PlacesOf(size) is { } places and > 0)
-            return sign + Decimals.Write(Decimals.Floor(size, places), places) + symbols;
-        string top = size.Numerator.IsOne && symbols.Length > 0 ? symbols : size.Numerator.ToString(System.Globalization.CultureInfo.InvariantCulture) + symbols;
-        return sign + (size.Denominator.IsOne ? top : $"{top}/{size.Denominator.ToString(System.Globalization.CultureInfo.InvariantCulture)}");
-    }
-
-    private static string Symbols(BigInteger root, int pi)
-    {
-        string roots = root.IsOne ? "" : "√" + root.ToString(System.Globalization.CultureInfo.InvariantCulture);
-        return roots + pi switch { 0 => "", 1 => "π", 2 => "π²", _ => $"π^{pi.ToString(System.Globalization.CultureInfo.InvariantCulture)}" };
-    }
-
-    private static Fraction Content((Fraction Factor, BigInteger Root, int Pi)[] terms)
-    {
-        BigInteger top = 0, bottom = 1;
-        foreach ((Fraction factor, BigInteger _, int _) in terms)
+        if (value.Under is { } under)
         {
-            top = BigInteger.GreatestCommonDivisor(top, factor.Numerator);
-            bottom = bottom / BigInteger.GreatestCommonDivisor(bottom, factor.Denominator) * factor.Denominator;
+            return Product(value.Front.Rational!.Value, 0, $"√({Sum(NumberFirst(under))})", isSum: false, decimals);
         }
 
-        return new Fraction(top, bottom);
+        var factor = value.Front;
+        if (factor.IsZero)
+        {
+            return "0";
+        }
+
+        var content = factor.Terms.All(t => t.Coefficient.IsNegative) ? -factor.Content() : factor.Content();
+        var power = factor.Terms.Min(t => t.PiPower);
+        var inner = (factor * content.Reciprocal()).TimesPi(-power);
+        return inner.Rational is not null
+            ? Product(content, power, "", isSum: false, decimals)
+            : Product(content, power, Sum(inner.Terms), inner.Terms.Length > 1, decimals);
     }
+
+    private static string Product(Fraction content, int power, string inner, bool isSum, bool decimals)
+    {
+        var ends = decimals && Decimals.PlacesOf(content) is not null;
+        var top = ends ? Decimals.InFull(content.Abs())! : Digits(BigInteger.Abs(content.Numerator));
+        var bottom = Power(ends ? BigInteger.One : content.Denominator, -power);
+        var front = (top == "1" ? "" : top) + (power > 0 ? Pi(power) : "");
+        var bracketed = isSum && (front != "" || bottom != "" || content.IsNegative) ? $"({inner})" : inner;
+        var above = front + bracketed == "" ? "1" : front + bracketed;
+        return (content.IsNegative ? "−" : "") + above + bottom;
+    }
+
+    private static string Power(BigInteger number, int power)
+    {
+        var pi = power > 0 ? Pi(power) : "";
+        return number.IsOne ? (pi == "" ? "" : "/" + pi)
+            : pi == "" ? "/" + Digits(number)
+            : $"/({Digits(number)}{pi})";
+    }
+
+    /// <summary>The terms with signs between, a positive one in front where there is one.</summary>
+    private static string Sum(ImmutableArray<SurdTerm> terms)
+    {
+        var first = terms.First(t => t.Coefficient.IsPositive);
+        var text = new StringBuilder(Term(first));
+        foreach (var term in terms.Where(t => t != first))
+        {
+            text.Append(term.Coefficient.IsNegative ? " − " : " + ").Append(Term(term with { Coefficient = term.Coefficient.Abs() }));
+        }
+
+        return text.ToString();
+    }
+
+    private static string Term(SurdTerm term)
+    {
+        var marks = (term.PiPower > 0 ? Pi(term.PiPower) : "") + (term.Radicand.IsOne ? "" : "√" + Digits(term.Radicand));
+        return term.Coefficient == 1 && marks != "" ? marks : Digits(term.Coefficient.Numerator) + marks;
+    }
+
+    private static ImmutableArray<SurdTerm> NumberFirst(SurdSum sum) => [.. sum.Terms.OrderByDescending(t => t.IsRational)];
+
+    private static string Pi(int power) => power switch
+    {
+        1 => "π",
+        2 => "π²",
+        _ => "π^" + Digits(power),
+    };
+
+    private static string Digits(BigInteger number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,117 +1,110 @@
+using System.Globalization;
 using System.Numerics;
 using Fractions;
 
 namespace Explain;
 
-/// <summary>Prints values. A digit is shown only when it is proved.</summary>
+/// <summary>Prints values. A digit is shown only when it is decided; otherwise there is an <see cref="UndecidedException"/>.</summary>
 internal static class NumberText
 {
-    private const int MostPlaces = 9;
+    /// <summary>The longest decimal that is printed in full; a longer one is cut like one that does not end.</summary>
+    private const int MostPlacesInFull = 15;
 
-    /// <summary>A value in working: in full when it ends soon enough, otherwise cut towards zero.</summary>
+    private const int MostPlacesPastRun = 9;
+
+    /// <summary>A value in working: in full when it ends, otherwise cut towards zero, never rounded.</summary>
     public static Shown Cut(Value value, NumberStyle style)
     {
-        if (value.Exact?.Rational is { } rational && Decimals.PlacesOf(rational) is <= MostPlaces and { } places)
-            return new(Decimals.Write(Decimals.Floor(rational, places), places), false, true);
-        int shown = Places(value, style);
-        return new(Decimals.Write(CutUnits(value, shown), shown), true, false);
+        if (value.Exact?.Rational is { } rational && Decimals.PlacesOf(rational) <= MostPlacesInFull)
+            return new(Decimals.InFull(rational)!, Continues: false, IsExact: true);
+        int places = PastRun(value, PlacesShowing(value, style.Figures, style.Places));
+        BigInteger units = CutUnits(value, places);
+        return Decided.Equals(value, units * Decimals.TenTo(-places))
+            ? throw new UndecidedException()
+            : new(Decimals.Write(units, places), Continues: true, IsExact: false);
     }
 
-    /// <summary>A value rounded, halves away from zero.</summary>
+    /// <summary>A rounded answer, halves away from zero; in full when it is exact within what is asked.</summary>
     public static Shown Rounded(Value value, Rounding rule)
     {
-        if (rule.Kind == RoundingKind.Nearest) return Nearest(value, rule);
-        int places = PlacesFor(value, rule);
-        if (value.Exact?.Rational is { } rational && Decimals.PlacesOf(rational) is { } needed && needed <= (places < 0 ? 0 : places)
-            && RoundUnits(value, places) is var units && Scaled(units, places) == rational)
-            return new(Decimals.Write(Decimals.Floor(rational, needed), needed), false, true);
-        return new(Written(RoundUnits(value, places), places), false, false);
+        Value shown = value.In(rule.UnitFor(value.Unit));
+        (Fraction number, int places) = Round(shown, rule);
+        bool isExact = Decided.Equals(shown, number);
+        return new(isExact ? Decimals.InFull(number)! : Decimals.Write(number, places), Continues: false, isExact);
     }
 
-    /// <summary>A lower bound: cut downwards; an end that is exact at the printed places stays.</summary>
-    public static Shown LowerBound(Value value, Rounding rule) => Outward(value, Finer(value, rule), Decimals.Floor);
+    /// <summary>The number that <see cref="Rounded"/> prints, in the unit that the rule prints.</summary>
+    public static Fraction RoundedNumber(Value value, Rounding rule) => Round(value.In(rule.UnitFor(value.Unit)), rule).Number;
 
-    /// <summary>An upper bound: upwards.</summary>
-    public static Shown UpperBound(Value value, Rounding rule) => Outward(value, Finer(value, rule), Decimals.Ceiling);
+    /// <summary>A lower bound, downwards, with one place more than an answer; an end that is exact at the printed places stays.</summary>
+    public static Shown LowerBound(Value value, Rounding rule) => Bound(value, rule, Down);
 
-    /// <summary>The decimal places that a rounding gives a value; negative for tens, hundreds …</summary>
-    public static int PlacesFor(Value value, Rounding rule)
+    /// <summary>An upper bound, upwards, with one place more than an answer; an end that is exact at the printed places stays.</summary>
+    public static Shown UpperBound(Value value, Rounding rule) => Bound(value, rule, Decided.Ceiling);
+
+    /// <summary>The least reading that careful work can give: inwards, to a division of the ruler.</summary>
+    public static Fraction LeastReading(Value value, Fraction division) => division * Decided.Ceiling(value, division.Reciprocal());
+
+    /// <summary>The greatest reading that careful work can give: inwards, to a division of the ruler.</summary>
+    public static Fraction GreatestReading(Value value, Fraction division) => division * Down(value, division.Reciprocal());
+
+    /// <summary>The decimal places that a rounding gives a value in the rule's unit; negative for tens, hundreds …</summary>
+    public static int PlacesFor(Value value, Rounding rule) => Round(value, rule).Places;
+
+    private static BigInteger Down(Value value, Fraction scale) => Decided.Floor(value, scale, Fraction.Zero);
+
+    private static Shown Bound(Value value, Rounding rule, Func<Value, Fraction, BigInteger> direction)
     {
-        if (rule.Kind == RoundingKind.DecimalPlaces) return rule.Digits;
-        if (value.True.Sign == 0) return rule.Digits - 1;
-        int places = rule.Digits - Figures(value);
-        return BigInteger.Abs(RoundUnits(value, places)) >= Decimals.Ten(rule.Digits) ? places - 1 : places;
+        Value shown = value.In(rule.UnitFor(value.Unit));
+        int places = int.Max(0, PlacesFor(shown, rule) + 1);
+        BigInteger units = direction(shown, Decimals.TenTo(places));
+        return new(Decimals.Write(units, places), Continues: false, Decided.Equals(shown, units * Decimals.TenTo(-places)));
     }
 
-    /// <summary>One place more than an answer of this rounding shows.</summary>
-    private static int Finer(Value value, Rounding rule) =>
-        rule.Kind == RoundingKind.Nearest ? (Decimals.PlacesOf(rule.Step) ?? 2) + 1 : PlacesFor(value, rule) + 1;
-
-    private static Shown Outward(Value value, int places, Func<Fraction, int, BigInteger> direction)
+    private static (Fraction Number, int Places) Round(Value value, Rounding rule)
     {
-        int shown = places < 0 ? 0 : places;
-        (Fraction low, Fraction high) = Ends(value);
-        BigInteger units = direction(low, shown);
-        if (units != direction(high, shown)) throw new UndecidedException();
-        return new(Decimals.Write(units, shown), false, low == high && Scaled(units, shown) == low);
+        if (rule.Kind == RoundingKind.Nearest)
+            return (rule.Step * Decided.Nearest(value, rule.Step.Reciprocal()), Decimals.PlacesOf(rule.Step)!.Value);
+        bool byFigures = rule.Kind == RoundingKind.SignificantFigures;
+        int places = byFigures ? PlacesShowing(value, rule.Digits) : rule.Digits;
+        BigInteger units = Decided.Nearest(value, Decimals.TenTo(places));
+
+        // 9.996 to three figures is 10.0: the carry makes one figure more than asked.
+        int printed = byFigures && Length(units) > rule.Digits ? places - 1 : places;
+        return (units * Decimals.TenTo(-places), printed);
     }
 
-    private static Shown Nearest(Value value, Rounding rule)
+    /// <summary>The places that show exactly so many figures; negative for large numbers.</summary>
+    private static int PlacesShowing(Value value, int figures)
     {
-        Value inUnit = rule.Unit is { } unit && unit.SameKind(value.Unit) ? value.In(unit) : value;
-        Value steps = new(inUnit.Exact is null ? null : Exact.Multiply(inUnit.Exact, Exact.Of(1 / rule.Step)),
-            inUnit.True * Enclosure.Of(1 / rule.Step, inUnit.True.Bits), inUnit.Unit);
-        Fraction rounded = new Fraction(RoundUnits(steps, 0)) * rule.Step;
-        int places = Decimals.PlacesOf(rule.Step) ?? 0;
-        return new(Decimals.Write(Decimals.Floor(rounded, places), places), false, inUnit.Exact?.Rational == rounded);
+        if (value.Exact == Exact.Zero) return figures - 1;
+        int places = 0;
+        BigInteger units = CutUnits(value, places);
+        for (; units.IsZero; units = CutUnits(value, places)) places++;
+        return places + figures - Length(units);
     }
 
-    /// <summary>Decimal places in working: enough figures, and past a run of 0s or 9s to the digit that tells.</summary>
-    private static int Places(Value value, NumberStyle style)
+    private static int PlacesShowing(Value value, int figures, int least) => int.Max(least, PlacesShowing(value, figures));
+
+    /// <summary>11.999… and 0.000… say too little: go on to one figure beyond the first digit that is neither 0 nor 9.</summary>
+    private static int PastRun(Value value, int places)
     {
-        int figures = style.Figures - Figures(value);
-        int places = style.Places > figures ? style.Places : figures;
-        if (places > MostPlaces) places = MostPlaces;
-        int start = places;
-        while (places < MostPlaces && IsRun(CutUnits(value, places), places)) places++;
-        return places > start && places < MostPlaces ? places + 1 : places;
+        if (!IsRun(Decimals.Write(CutUnits(value, places), places).Split('.')[^1])) return places;
+        while (places < MostPlacesPastRun)
+        {
+            places++;
+            if (!IsRun(CutUnits(value, places).ToString(CultureInfo.InvariantCulture)[^1..])) return int.Min(places + 1, MostPlacesPastRun);
+        }
+
+        return places;
     }
 
-    private static bool IsRun(BigInteger units, int places)
-    {
-        BigInteger rest = BigInteger.Abs(units) % Decimals.Ten(places);
-        return rest.ToString(System.Globalization.CultureInfo.InvariantCulture).All(d => d is '0' or '9');
-    }
+    private static bool IsRun(string digits) => digits.All(d => d is '0' or '9');
 
-    /// <summary>How many digits stand before the point; 0 or less for values below 1.</summary>
-    private static int Figures(Value value)
-    {
-        Fraction size = Ends(value).Low.Abs() is var l && Ends(value).High.Abs() is var h && l < h ? l : h;
-        if (size == 0) return 1;
-        int figures = 0;
-        while (size >= 1) (size, figures) = (size / 10, figures + 1);
-        while (size < new Fraction(1, 10)) (size, figures) = (size * 10, figures - 1);
-        return figures;
-    }
+    /// <summary>The value in units of a decimal place, cut towards zero.</summary>
+    private static BigInteger CutUnits(Value value, int places) => Decided.IsNegative(value)
+        ? Decided.Ceiling(value, Decimals.TenTo(places))
+        : Down(value, Decimals.TenTo(places));
 
-    private static (Fraction Low, Fraction High) Ends(Value value) =>
-        value.Exact?.Rational is { } rational ? (rational, rational) : (value.True.Low, value.True.High);
-
-    private static BigInteger CutUnits(Value value, int places) => Decided(value, v => v < 0 ? Decimals.Ceiling(v, places) : Decimals.Floor(v, places));
-
-    private static BigInteger RoundUnits(Value value, int places) => places >= 0 ? Decided(value, v => Decimals.Round(v, places))
-        : Decided(value, v => Decimals.Round(v / new Fraction(Decimals.Ten(-places)), 0));
-
-    private static BigInteger Decided(Value value, Func<Fraction, BigInteger> digits)
-    {
-        (Fraction low, Fraction high) = Ends(value);
-        BigInteger first = digits(low);
-        return first == digits(high) ? first : throw new UndecidedException();
-    }
-
-    private static Fraction Scaled(BigInteger units, int places) =>
-        places >= 0 ? new Fraction(units, Decimals.Ten(places), true) : new Fraction(units * Decimals.Ten(-places));
-
-    private static string Written(BigInteger units, int places) =>
-        places >= 0 ? Decimals.Write(units, places) : Decimals.Write(units * Decimals.Ten(-places), 0);
+    private static int Length(BigInteger units) => BigInteger.Abs(units).ToString(CultureInfo.InvariantCulture).Length;
 }

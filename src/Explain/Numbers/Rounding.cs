@@ -7,7 +7,7 @@ namespace Explain;
 /// <param name="Digits">How many figures or places; 0 where the kind needs none.</param>
 public sealed record Rounding(RoundingKind Kind, int Digits)
 {
-    /// <summary>The step, for rounding to the nearest of something; 0 otherwise.</summary>
+    /// <summary>The step, for rounding to the nearest of something, a decimal that ends; 0 otherwise.</summary>
     public Fraction Step { get; init; }
 
     /// <summary>The unit of the step; null where there is none.</summary>
@@ -18,4 +18,7 @@ public sealed record Rounding(RoundingKind Kind, int Digits)
 
     /// <summary>What holds unless the problem says otherwise: 3 significant figures, angles 1 decimal place.</summary>
     public static Rounding Default(Unit unit) => unit.IsAngle ? new(RoundingKind.DecimalPlaces, 1) : new(RoundingKind.SignificantFigures, 3);
+
+    /// <summary>The unit in which a value of a given unit is shown: that of the step, where it fits.</summary>
+    internal Unit UnitFor(Unit unit) => Kind == RoundingKind.Nearest && Unit is { } own && own.SameKind(unit) ? own : unit;
 }

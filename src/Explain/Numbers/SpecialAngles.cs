@@ -1,78 +1,86 @@
+using System.Collections.Frozen;
 using Fractions;
 
 namespace Explain;
 
-/// <summary>Sine, cosine and tangent of the angles whose values are sums of roots or one nested root.</summary>
+/// <summary>
+/// The angles whose sine, cosine and tangent are surd sums or single nested roots. The square of a cosine is (1 + cos 2a)/2, and cos 2a is
+/// a surd sum for multiples of 15° and 36° only; so these are the multiples of 7½° and of 18°, for all three functions.
+/// </summary>
 internal static class SpecialAngles
 {
-    /// <summary>Sines from 0° to 90°, built from 30°, 45°, 18° and their halves.</summary>
-    private static readonly Dictionary<Fraction, Exact> Sines = new()
-    {
-        [0] = Exact.Zero,
-        [15] = Sum((1, 6), (-1, 2)).Over(4),
-        [18] = Sum((1, 5), (-1, 1)).Over(4),
-        [new Fraction(45, 2)] = Root((2, 1), (-1, 2)).Over(2),
-        [30] = Exact.Of(new Fraction(1, 2)),
-        [36] = Root((10, 1), (-2, 5)).Over(4),
-        [45] = Sum((1, 2)).Over(2),
-        [54] = Sum((1, 5), (1, 1)).Over(4),
-        [60] = Sum((1, 3)).Over(2),
-        [new Fraction(135, 2)] = Root((2, 1), (1, 2)).Over(2),
-        [72] = Root((10, 1), (2, 5)).Over(4),
-        [75] = Sum((1, 6), (1, 2)).Over(4),
-        [90] = Exact.One,
-    };
+    private static readonly FrozenDictionary<Fraction, Exact> Cosines = Angles()
+        .ToFrozenDictionary(a => a, a => Exact.Root(Half(1, CosineOfDouble(a)))!);
 
-    /// <summary>Tangents that are simpler than sine over cosine.</summary>
-    private static readonly Dictionary<Fraction, Exact> Tangents = new()
-    {
-        [new Fraction(15, 2)] = Sum((1, 6), (-1, 3), (1, 2), (-2, 1)),
-        [new Fraction(45, 2)] = Sum((1, 2), (-1, 1)),
-        [new Fraction(75, 2)] = Sum((1, 6), (1, 3), (-1, 2), (-2, 1)),
-        [new Fraction(105, 2)] = Sum((1, 6), (-1, 3), (-1, 2), (2, 1)),
-        [new Fraction(135, 2)] = Sum((1, 2), (1, 1)),
-        [new Fraction(165, 2)] = Sum((1, 6), (1, 3), (1, 2), (2, 1)),
-        [18] = Root((25, 1), (-10, 5)).Over(5),
-        [36] = Root((5, 1), (-2, 5)),
-        [54] = Root((25, 1), (10, 5)).Over(5),
-        [72] = Root((5, 1), (2, 5)),
-    };
+    private static readonly FrozenDictionary<Fraction, Exact> Tangents = Angles()
+        .Where(a => a != 90)
+        .ToFrozenDictionary(a => a, a => Exact.Divide(Cosines[90 - a], Cosines[a])!);
 
-    public static Exact? Sin(Fraction degrees)
+    private static readonly FrozenDictionary<Exact, Fraction> ByCosine = Cosines.ToFrozenDictionary(p => p.Value, p => p.Key);
+
+    private static readonly FrozenDictionary<Exact, Fraction> ByTangent = Tangents.ToFrozenDictionary(p => p.Value, p => p.Key);
+
+    public static Exact? Sin(Fraction degrees) => Cos(90 - degrees);
+
+    public static Exact? Cos(Fraction degrees)
     {
-        Fraction turned = Modulo(degrees, 360);
-        if (turned >= 180) return Sin(turned - 180)?.Negate();
-        return Sines.GetValueOrDefault(turned > 90 ? 180 - turned : turned);
+        var turned = Whole.Modulo(degrees, 360);
+        var half = turned > 180 ? 360 - turned : turned;
+        return half > 90
+            ? Cosines.GetValueOrDefault(180 - half)?.Negate()
+            : Cosines.GetValueOrDefault(half);
     }
-
-    public static Exact? Cos(Fraction degrees) => Sin(degrees + 90);
 
     public static Exact? Tan(Fraction degrees)
     {
-        Fraction turned = Modulo(degrees, 180);
-        if (turned > 90) return Tan(180 - turned)?.Negate();
-        if (Tangents.TryGetValue(turned, out Exact? tangent)) return tangent;
-        return Sin(turned) is { } sine && Cos(turned) is { } cosine ? Exact.Divide(sine, cosine) : null;
+        var half = Whole.Modulo(degrees, 180);
+        return half > 90
+            ? Tangents.GetValueOrDefault(180 - half)?.Negate()
+            : Tangents.GetValueOrDefault(half);
     }
 
-    /// <summary>The angle from −90° to 90° with this sine; null when it is not one of the table.</summary>
-    public static Fraction? ArcSin(Exact sine) => sine.Sign < 0 ? -ArcSin(sine.Negate())
-        : Sines.Where(s => s.Value == sine).Select(s => (Fraction?)s.Key).FirstOrDefault();
+    /// <summary>The angle from −90° to 90°; null when it is not special.</summary>
+    public static Fraction? ArcSin(Exact sine) => 90 - ArcCos(sine);
 
-    /// <summary>The angle from 0° to 180° with this cosine; null when it is not one of the table.</summary>
-    public static Fraction? ArcCos(Exact cosine) => 90 - ArcSin(cosine);
+    /// <summary>The angle from 0° to 180°; null when it is not special.</summary>
+    public static Fraction? ArcCos(Exact cosine) =>
+        ByCosine.TryGetValue(cosine, out var acute) ? acute
+            : ByCosine.TryGetValue(cosine.Negate(), out var other) ? 180 - other
+            : null;
 
-    /// <summary>The angle between −90° and 90° with this tangent; null when it is not one of the table.</summary>
-    public static Fraction? ArcTan(Exact tangent) => tangent.Sign < 0 ? -ArcTan(tangent.Negate())
-        : Sines.Keys.Concat(Tangents.Keys).Where(d => d < 90 && Tan(d) == tangent).Select(d => (Fraction?)d).FirstOrDefault();
+    /// <summary>The angle between −90° and 90°; null when it is not special.</summary>
+    public static Fraction? ArcTan(Exact tangent) =>
+        ByTangent.TryGetValue(tangent, out var acute) ? acute
+            : ByTangent.TryGetValue(tangent.Negate(), out var other) ? -other
+            : null;
 
-    private static Exact Sum(params (int Factor, int Root)[] terms) =>
-        Exact.Bounded(SurdSum.Sum(terms.Select(t => (new Fraction(t.Factor), new System.Numerics.BigInteger(t.Root), 0))))!;
+    private static IEnumerable<Fraction> Angles() =>
+        Enumerable.Range(0, 13).Select(i => new Fraction(15 * i, 2))
+            .Concat(Enumerable.Range(1, 4).Select(i => new Fraction(18 * i)));
 
-    private static Exact Root(params (int Factor, int Root)[] terms) => Exact.Root(Sum(terms))!;
+    private static Exact CosineOfDouble(Fraction degrees)
+    {
+        var twice = (degrees * 2).ToInt32();
+        return twice > 90 ? AcuteCosine(180 - twice).Negate() : AcuteCosine(twice);
+    }
 
-    private static Exact Over(this Exact exact, int divisor) => Exact.Multiply(exact, Exact.Of(new Fraction(1, divisor)))!;
+    private static Exact AcuteCosine(int degrees) => degrees switch
+    {
+        0 => Exact.One,
+        15 => Half(Root(6, 2), Root(2, 2)),
+        30 => Root(3, 2),
+        36 => Half(Root(5, 2), Exact.Of(new Fraction(1, 2))),
+        45 => Root(2, 2),
+        60 => Exact.Of(new Fraction(1, 2)),
+        72 => Half(Root(5, 2), Exact.Of(new Fraction(-1, 2))),
+        75 => Half(Root(6, 2), Root(2, 2).Negate()),
+        _ => Exact.Zero,
+    };
 
-    private static Fraction Modulo(Fraction value, int modulus) =>
-        value - modulus * new Fraction(Whole.FloorDivide(value.Numerator, value.Denominator * modulus));
+    private static Exact Half(long first, Exact second) => Half(Exact.Of(first), second);
+
+    private static Exact Half(Exact first, Exact second) => Exact.Divide(Exact.Add(first, second)!, Exact.Of(2))!;
+
+    private static Exact Root(long radicand, long divisor) =>
+        Exact.Divide(Exact.Root(Exact.Of(radicand))!, Exact.Of(divisor))!;
 }

@@ -3,42 +3,70 @@ using Fractions;
 
 namespace Explain;
 
-/// <summary>Square parts and prime factors of whole numbers, by trial up to a limit.</summary>
+/// <summary>Takes squares out of a square root.</summary>
 internal static class Squares
 {
-    private const int Limit = 100_000;
+    private const int GreatestDivisor = 1 << 16;
 
-    /// <summary>The least prime factor of a number of 2 or more; 0 for 1.</summary>
-    public static BigInteger Factor(BigInteger value)
-    {
-        if (value <= 1) return 0;
-        for (int p = 2; p <= Limit && p * (long)p <= value; p++)
-            if ((value % p).IsZero) return p;
-        return value;
-    }
+    private static readonly BigInteger SmallestUnknown = BigInteger.Pow(GreatestDivisor, 3);
 
-    /// <summary>Writes a positive number as outside² × inside with a squarefree inside; null when it is too large to tell.</summary>
-    public static (BigInteger Outside, BigInteger Inside)? Split(BigInteger value)
+    /// <summary>
+    /// √value as coefficient × √radicand with a squarefree radicand; null when the number is too long to be taken apart.
+    /// Every rational square is recognised, however long.
+    /// </summary>
+    public static SurdTerm? Surd(Fraction value)
     {
-        BigInteger outside = 1, inside = 1;
-        for (int p = 2; p <= Limit && p * (BigInteger)p <= value; p++)
+        if (Split(value.Numerator) is not var (top, topRest) || Split(value.Denominator) is not var (bottom, bottomRest))
         {
-            int count = 0;
-            for (; (value % p).IsZero; count++) value /= p;
-            outside *= BigInteger.Pow(p, count / 2);
-            if (count % 2 == 1) inside *= p;
+            return null;
         }
 
-        BigInteger root = Whole.Root(value);
-        if (root * root == value) return (outside * root, inside);
-        return value < (BigInteger)Limit * Limit * Limit ? (outside, inside * value) : null;
+        return new SurdTerm(new Fraction(top, bottom * bottomRest), topRest * bottomRest, 0);
     }
 
-    /// <summary>The root of a rational number that is a square; null of any other.</summary>
-    public static Fraction? Root(Fraction value)
+    /// <summary>The rational square root, when there is one.</summary>
+    public static Fraction? Root(Fraction value) =>
+        Whole.PerfectRoot(value.Numerator) is { } top && Whole.PerfectRoot(value.Denominator) is { } bottom
+            ? new Fraction(top, bottom)
+            : null;
+
+    /// <summary>value = outside² × inside, with inside squarefree; null when that cannot be found by small divisors.</summary>
+    public static (BigInteger Outside, BigInteger Inside)? Split(BigInteger value)
     {
-        if (value < 0) return null;
-        BigInteger top = Whole.Root(value.Numerator), bottom = Whole.Root(value.Denominator);
-        return top * top == value.Numerator && bottom * bottom == value.Denominator ? new Fraction(top, bottom) : null;
+        if (Whole.PerfectRoot(value) is { } whole)
+        {
+            return (whole, BigInteger.One);
+        }
+
+        var (outside, inside, rest) = (BigInteger.One, BigInteger.One, value);
+        for (var divisor = 2; divisor < GreatestDivisor && (long)divisor * divisor * divisor <= rest; divisor += divisor == 2 ? 1 : 2)
+        {
+            TakeOut(divisor, ref outside, ref inside, ref rest);
+        }
+
+        // Without a divisor up to its cube root, what is left has at most two prime factors.
+        return Whole.PerfectRoot(rest) is { } root ? (outside * root, inside)
+            : rest < SmallestUnknown ? (outside, inside * rest)
+            : null;
+    }
+
+    private static void TakeOut(int divisor, ref BigInteger outside, ref BigInteger inside, ref BigInteger rest)
+    {
+        for (var count = 1; Divides(divisor, ref rest); count++)
+        {
+            (outside, inside) = count % 2 == 0 ? (outside * divisor, inside / divisor) : (outside, inside * divisor);
+        }
+    }
+
+    private static bool Divides(int divisor, ref BigInteger value)
+    {
+        if (value <= ulong.MaxValue && (ulong)value % (ulong)divisor != 0)
+        {
+            return false;
+        }
+
+        var quotient = BigInteger.DivRem(value, divisor, out var remainder);
+        value = remainder.IsZero ? quotient : value;
+        return remainder.IsZero;
     }
 }

@@ -1,90 +1,111 @@
+using System.Collections.Immutable;
 using System.Numerics;
 using Fractions;
 
 namespace Explain;
 
 /// <summary>
-/// A sum of rational × √n × a power of π, every n squarefree: a normal form, since the roots of squarefree numbers are linearly
-/// independent over the rationals (Besicovitch 1940) and π is transcendental (Lindemann 1882); both cited from memory.
+/// A sum of terms q√n π^k, like terms put together, in falling order. Roots of different squarefree numbers are
+/// independent over the rationals (Besicovitch) and π is transcendental (Lindemann), so equal numbers have equal terms.
 /// </summary>
 internal sealed class SurdSum : IEquatable<SurdSum>
 {
+    /// <summary>Longer sums are given up: nobody can use them.</summary>
     public const int MostTerms = 16;
 
-    private readonly SortedDictionary<(int Pi, BigInteger Root), Fraction> terms;
+    private SurdSum(ImmutableArray<SurdTerm> terms) => Terms = terms;
 
-    private SurdSum(SortedDictionary<(int Pi, BigInteger Root), Fraction> terms) => this.terms = terms;
+    public static SurdSum Zero { get; } = new([]);
 
-    public IEnumerable<(Fraction Factor, BigInteger Root, int Pi)> Terms => terms.Select(t => (t.Value, t.Key.Root, t.Key.Pi));
+    public ImmutableArray<SurdTerm> Terms { get; }
 
-    public int Count => terms.Count;
+    public bool IsZero => Terms.IsEmpty;
 
-    public bool IsZero => terms.Count == 0;
+    public bool HasPi => Terms.Any(t => t.PiPower != 0);
 
-    public Fraction? Rational => IsZero ? Fraction.Zero : terms.Count == 1 && terms.TryGetValue((0, 1), out Fraction only) ? only : null;
+    public Fraction? Rational => IsZero ? Fraction.Zero
+        : Terms.Length == 1 && Terms[0].IsRational ? Terms[0].Coefficient
+        : null;
 
-    public static SurdSum Of(Fraction factor, BigInteger root = default, int pi = 0) => Sum([(factor, root.IsZero ? 1 : root, pi)]);
+    public static SurdSum Of(SurdTerm term) => term.Coefficient.IsZero ? Zero : new([term]);
 
-    /// <summary>The sum of terms whose roots are squarefree.</summary>
-    public static SurdSum Sum(IEnumerable<(Fraction Factor, BigInteger Root, int Pi)> parts)
+    public static SurdSum Of(Fraction value) => Of(new SurdTerm(value.Reduce(), BigInteger.One, 0));
+
+    /// <summary>The sum of the terms, or null when it is too long.</summary>
+    public static SurdSum? Of(IEnumerable<SurdTerm> terms)
     {
-        SortedDictionary<(int, BigInteger), Fraction> terms = [];
-        foreach ((Fraction factor, BigInteger root, int pi) in parts)
-        {
-            Fraction total = terms.GetValueOrDefault((pi, root)) + factor;
-            if (total.IsZero) terms.Remove((pi, root));
-            else terms[(pi, root)] = total;
-        }
-
-        return new(terms);
+        var collected = terms
+            .GroupBy(t => (t.PiPower, t.Radicand))
+            .Select(g => new SurdTerm(g.Aggregate(Fraction.Zero, (sum, t) => sum + t.Coefficient), g.Key.Radicand, g.Key.PiPower))
+            .Where(t => !t.Coefficient.IsZero)
+            .OrderByDescending(t => t.PiPower)
+            .ThenByDescending(t => t.Radicand)
+            .ToImmutableArray();
+        return collected.Length > MostTerms ? null : new(collected);
     }
 
-    public SurdSum Plus(SurdSum other) => Sum(Terms.Concat(other.Terms));
+    public static SurdSum? operator +(SurdSum first, SurdSum second) =>
+        first.IsZero ? second : second.IsZero ? first : Of(first.Terms.Concat(second.Terms));
 
-    public SurdSum Times(SurdSum other) => Sum(Terms.SelectMany(a => other.Terms.Select(b => Product(a, b))));
+    public static SurdSum? operator *(SurdSum first, SurdSum second) =>
+        Of(from a in first.Terms from b in second.Terms select a * b);
 
-    public SurdSum Times(Fraction factor) => Sum(Terms.Select(t => (t.Factor * factor, t.Root, t.Pi)));
+    public static SurdSum operator -(SurdSum value) => value * Fraction.MinusOne;
 
-    /// <summary>1 divided by this; null where no such form exists or it would need too much.</summary>
-    public SurdSum? Reciprocal()
+    public static SurdSum operator *(SurdSum value, Fraction factor) => factor.IsZero
+        ? Zero
+        : new([.. value.Terms.Select(t => t with { Coefficient = t.Coefficient * factor })]);
+
+    /// <summary>The sum with every power of π raised by the same number.</summary>
+    public SurdSum TimesPi(int power) => new([.. Terms.Select(t => t with { PiPower = t.PiPower + power })]);
+
+    /// <summary>The positive rational that divides all coefficients and leaves whole ones without a common divisor; 1 for 0.</summary>
+    public Fraction Content()
     {
-        if (IsZero || terms.Keys.Select(k => k.Pi).Distinct().Count() > 1) return null;
-        int pi = terms.Keys.First().Pi;
-        SurdSum top = Of(1, 1, -pi), bottom = Sum(Terms.Select(t => (t.Factor, t.Root, 0)));
-        for (int rounds = 0; bottom.Rational is null; rounds++)
+        if (IsZero)
         {
-            if (rounds == 3 || bottom.Terms.Select(t => Squares.Factor(t.Root)).FirstOrDefault(f => f > 1) is not { IsZero: false } prime) return null;
-            SurdSum conjugate = Sum(bottom.Terms.Select(t => ((t.Root % prime).IsZero ? -t.Factor : t.Factor, t.Root, t.Pi)));
-            (top, bottom) = (top.Times(conjugate), bottom.Times(conjugate));
-            if (top.Count > MostTerms) return null;
+            return Fraction.One;
         }
 
-        return top.Times(1 / bottom.Rational.Value);
+        var top = Terms.Aggregate(BigInteger.Zero, (d, t) => BigInteger.GreatestCommonDivisor(d, t.Coefficient.Numerator));
+        var bottom = Terms.Aggregate(BigInteger.One, (m, t) => m / BigInteger.GreatestCommonDivisor(m, t.Coefficient.Denominator) * t.Coefficient.Denominator);
+        return new(top, bottom);
+    }
+
+    /// <summary>Decided: an enclosure of a sum that is not 0 leaves 0 out at some precision.</summary>
+    public int Sign()
+    {
+        if (Terms.Length < 2)
+        {
+            return IsZero ? 0 : Terms[0].Coefficient.IsPositive ? 1 : -1;
+        }
+
+        for (var bits = Enclosure.Ladder[0]; ; bits *= 2)
+        {
+            if (Enclose(bits).Sign is { } sign)
+            {
+                return sign;
+            }
+        }
     }
 
     public Enclosure Enclose(int bits)
     {
-        Enclosure sum = Enclosure.Of(0, bits);
-        foreach ((Fraction factor, BigInteger root, int pi) in Terms)
-        {
-            Enclosure term = Enclosure.Of(factor, bits) * Enclosure.Sqrt(Enclosure.Of(new Fraction(root), bits))!.Value;
-            for (int i = 0; i < pi; i++) term *= Trigonometry.Pi(bits);
-            for (int i = 0; i > pi; i--) term = Enclosure.Divide(term, Trigonometry.Pi(bits))!.Value;
-            sum += term;
-        }
-
-        return sum;
+        const int Guard = 16;
+        return Terms.Aggregate(Enclosure.Of(0, bits + Guard), (sum, term) => sum + Enclose(term, bits + Guard)).At(bits);
     }
 
-    public bool Equals(SurdSum? other) => other is not null && terms.SequenceEqual(other.terms);
+    public bool Equals(SurdSum? other) => other is not null && Terms.SequenceEqual(other.Terms);
 
     public override bool Equals(object? obj) => Equals(obj as SurdSum);
 
-    public override int GetHashCode() => terms.Aggregate(0, (hash, term) => HashCode.Combine(hash, term.Key, term.Value));
+    public override int GetHashCode() => Terms.Aggregate(0, HashCode.Combine);
 
-    private static (Fraction Factor, BigInteger Root, int Pi) Product((Fraction Factor, BigInteger Root, int Pi) a, (Fraction Factor, BigInteger Root, int Pi) b)
+    private static Enclosure Enclose(SurdTerm term, int bits)
     {
-        BigInteger common = BigInteger.GreatestCommonDivisor(a.Root, b.Root);
-        return (a.Factor * b.Factor * new Fraction(common), a.Root / common * (b.Root / common), a.Pi + b.Pi);
+        var root = Enclosure.Sqrt(Enclosure.Of(term.Radicand, bits))!.Value;
+        var pi = Enclosure.Power(Trigonometry.Pi(bits), int.Abs(term.PiPower));
+        var powers = term.PiPower < 0 ? Enclosure.Divide(root, pi)!.Value : root * pi;
+        return powers * term.Coefficient;
     }
 }

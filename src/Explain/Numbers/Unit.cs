@@ -100,7 +100,8 @@ public sealed class Unit : IEquatable<Unit>
     }
 
     /// <summary>How many of the other unit one of this is, exactly.</summary>
-    public Fraction FactorTo(Unit other) => Factor / other.Factor;
+    /// <exception cref="ArgumentException">The units are of different kinds.</exception>
+    public Fraction FactorTo(Unit other) => SameKind(other) ? Factor / other.Factor : throw new ArgumentException(other.Symbol, nameof(other));
 
     /// <inheritdoc/>
     public bool Equals(Unit? other) => other is not null && SameKind(other) && Factor == other.Factor;

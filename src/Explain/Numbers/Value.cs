@@ -13,16 +13,20 @@ namespace Explain;
 public sealed record Value(Exact? Exact, Enclosure True, Unit Unit)
 {
     /// <summary>The double nearest to the true value, in the unit.</summary>
-    public double Number => Exact?.Rational is { } rational ? Doubles.Nearest(rational) : True.Nearest();
+    public double Number => Exact is null ? True.Nearest()
+        : Exact.Rational is { } rational ? Doubles.Nearest(rational)
+        : Enclosure.Ladder.Select(bits => Exact.Enclose(bits).AgreedDouble()).FirstOrDefault(d => d is not null) ?? True.Nearest();
 
     /// <summary>An exact value.</summary>
     public static Value Of(Exact exact, Unit unit) => new(exact, exact.Enclose(Enclosure.Ladder[0]), unit);
 
     /// <summary>The same value in another unit of its kind, converted exactly.</summary>
+    /// <exception cref="ArgumentException">The units are of different kinds.</exception>
     public Value In(Unit unit)
     {
         if (unit == Unit) return this with { Unit = unit };
         Fraction factor = Unit.FactorTo(unit);
-        return new(Exact is null ? null : Exact.Multiply(Exact, Exact.Of(factor)), True * Enclosure.Of(factor, True.Bits), unit);
+        Exact? exact = Exact is null ? null : Exact.Multiply(Exact, Exact.Of(factor));
+        return new(exact, exact?.Enclose(True.Bits) ?? True * factor, unit);
     }
 }

@@ -7,9 +7,9 @@ using Microsoft.CodeAnalysis.CSharp;
 namespace Explain.Generators.Tests;
 
 /// <summary>What a run of the generator gave.</summary>
-internal sealed record Outcome(CSharpCompilation Before, GeneratorRunResult Result)
+internal sealed record Outcome(Sample From, CSharpCompilation Before, GeneratorRunResult Result)
 {
-    /// <summary>What the generator says, as <c>EXPL001 Test.cs(3,5): message</c>.</summary>
+    /// <summary>What the generator says, as <c>EXPL001 Test.cs(3) [underlined]: message</c>.</summary>
     public ImmutableArray<string> Findings => [.. Result.Diagnostics.Select(Write).Order(StringComparer.Ordinal)];
 
     public string Source(string file) => Result.GeneratedSources.Single(s => s.HintName == file).SourceText.ToString();
@@ -46,10 +46,12 @@ internal sealed record Outcome(CSharpCompilation Before, GeneratorRunResult Resu
 
     private CSharpCompilation After => Before.AddSyntaxTrees(Result.GeneratedSources.Select(s => s.SyntaxTree));
 
-    private static string Write(Diagnostic diagnostic)
+    private string Write(Diagnostic diagnostic)
     {
         FileLinePositionSpan at = diagnostic.Location.GetLineSpan();
-        return string.Create(CultureInfo.InvariantCulture,
-            $"{diagnostic.Id} {at.Path}({at.StartLinePosition.Line + 1},{at.StartLinePosition.Character + 1}): {diagnostic.GetMessage(CultureInfo.InvariantCulture)}");
+        string text = From.Sources.GetValueOrDefault(at.Path) ?? From.Wordings[at.Path];
+        string marked = text.Substring(diagnostic.Location.SourceSpan.Start, diagnostic.Location.SourceSpan.Length);
+        string start = marked.Length > 30 ? marked[..29] + "…" : marked;
+        return string.Create(CultureInfo.InvariantCulture, $"{diagnostic.Id} {at.Path}({at.StartLinePosition.Line + 1}) [{start}]: {diagnostic.GetMessage(CultureInfo.InvariantCulture)}");
     }
 }

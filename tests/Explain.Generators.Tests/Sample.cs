@@ -49,8 +49,8 @@ internal sealed record Sample
     {
         CSharpCompilation compilation = Compile();
         GeneratorDriver driver = Driver().RunGenerators(compilation);
-        Outcome first = new(compilation, driver.GetRunResult().Results.Single());
-        Outcome again = new(compilation, driver.RunGenerators(compilation.Clone()).GetRunResult().Results.Single());
+        Outcome first = new(this, compilation, driver.GetRunResult().Results.Single());
+        Outcome again = new(this, compilation, driver.RunGenerators(compilation.Clone()).GetRunResult().Results.Single());
         Caching.Check(first.Result);
         Caching.CheckUnchanged(again.Result);
         return first;

@@ -14,10 +14,43 @@ internal static class Descriptors
         "'{0}' cannot be explained: {1}", Category, DiagnosticSeverity.Error, true);
 
     public static readonly DiagnosticDescriptor UnknownCall = new("EXPL003", "This function cannot be explained",
-        "{0} is not a listed function; use {1}, or mark a method of your own [Explained]", Category, DiagnosticSeverity.Error, true);
+        "{0} is not a listed function; use {1}", Category, DiagnosticSeverity.Error, true);
+
+    public static readonly DiagnosticDescriptor NoReason = new("EXPL004", "A line has no reason",
+        "the line of {0} has no reason; end it with a comment that says why", Category, DiagnosticSeverity.Warning, true);
+
+    public static readonly DiagnosticDescriptor OtherUnit = new("EXPL005", "The declared unit is not the calculated one",
+        "{0} is declared in {1}, but '{2}' is {3}: {4}", Category, DiagnosticSeverity.Error, true);
+
+    public static readonly DiagnosticDescriptor KindsApart = new("EXPL006", "Different kinds of quantity are put together",
+        "'{0}' {1}", Category, DiagnosticSeverity.Error, true);
+
+    public static readonly DiagnosticDescriptor Radians = new("EXPL007", "This function works in radians",
+        "{0} works in radians, and angles here are in degrees; use DegreeTrigonometry.{1}", Category, DiagnosticSeverity.Error, true);
+
+    public static readonly DiagnosticDescriptor UnknownUnit = new("EXPL008", "Unknown unit",
+        "{0} is no unit of the table{1}", Category, DiagnosticSeverity.Error, true);
+
+    public static readonly DiagnosticDescriptor SymbolTwice = new("EXPL009", "Two quantities have one symbol",
+        "the symbol {0} stands for {1} and for {2}; give one of them another symbol", Category, DiagnosticSeverity.Error, true);
+
+    public static readonly DiagnosticDescriptor Circle = new("EXPL010", "Explained methods call each other in a circle",
+        "explained methods call each other in a circle: {0}; a formula must end", Category, DiagnosticSeverity.Error, true);
 
     public static readonly DiagnosticDescriptor BadSignature = new("EXPL011", "The signature cannot be explained",
         "{0} cannot be explained: {1}", Category, DiagnosticSeverity.Error, true);
+
+    public static readonly DiagnosticDescriptor Unused = new("EXPL012", "A local value is not used",
+        "the result does not depend on {0}; leave it out, or use it", Category, DiagnosticSeverity.Warning, true);
+
+    public static readonly DiagnosticDescriptor NoConditionReason = new("EXPL013", "A condition has no reason",
+        "the condition '{0}' has no reason; end its line with a comment that says why", Category, DiagnosticSeverity.Warning, true);
+
+    public static readonly DiagnosticDescriptor BadReason = new("EXPL014", "A reason names something unknown",
+        "{0}", Category, DiagnosticSeverity.Error, true);
+
+    public static readonly DiagnosticDescriptor Square = new("EXPL015", "A square is better written as a product",
+        "write '{0}' as '{1} * {1}': it prints the same, and Math.Pow may be off in its last bit", Category, DiagnosticSeverity.Info, true);
 
     public static readonly DiagnosticDescriptor WholeDivision = new("EXPL016", "A division of whole numbers drops the remainder",
         "'{0}' is not calculated in doubles, so C# drops the remainder and the formula would not; write one number with .0, or cast it to double", Category, DiagnosticSeverity.Error, true);
@@ -63,7 +96,8 @@ internal static class Descriptors
 
     private static readonly Dictionary<string, DiagnosticDescriptor> All = new DiagnosticDescriptor[]
     {
-        NotPartial, BadStatement, UnknownCall, BadSignature, WholeDivision,
+        NotPartial, BadStatement, UnknownCall, NoReason, OtherUnit, KindsApart, Radians, UnknownUnit, SymbolTwice, Circle, BadSignature, Unused,
+        NoConditionReason, BadReason, Square, WholeDivision,
         IdTwice, NoWording, UnknownPhrase, UnknownSlot, ConditionMissing, NoSource, OtherEnglish, TellingLook, NoMeaning, Unprintable, BadDeclaration, BadLine, WordedTwice,
     }.ToDictionary(d => d.Id);
 

@@ -7,7 +7,7 @@ internal static class Nearest
     public static string Offer(string name, IEnumerable<string> known)
     {
         string? best = known.OrderBy(k => Distance(name, k)).ThenBy(k => k, StringComparer.Ordinal).FirstOrDefault();
-        return best is not null && Distance(name, best) <= Math.Max(2, name.Length / 3) ? "; did you mean " + best + "?" : "";
+        return best is not null && Distance(name, best) <= Math.Min(Math.Max(2, name.Length / 3), name.Length - 1) ? "; did you mean " + best + "?" : "";
     }
 
     /// <summary>How many letters must be put in, left out or exchanged.</summary>

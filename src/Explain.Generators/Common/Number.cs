@@ -19,6 +19,6 @@ internal static class Number
             (value, denominator) = (value * 10, denominator * 10);
         }
 
-        return Math.Abs(value) < 1_000_000_000_000_000_000 ? new((long)value, denominator) : null;
+        return Math.Abs(value) < 1_000_000_000_000_000_000 ? new((long)value, denominator, UnitModel.None) : null;
     }
 }

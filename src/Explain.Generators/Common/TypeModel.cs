@@ -17,8 +17,11 @@ internal sealed record TypeModel(string Namespace, EquatableArray<string> Types,
         INamedTypeSymbol[] chain = [.. Chain(type).Reverse()];
         string space = type.ContainingNamespace.IsGlobalNamespace ? "" : type.ContainingNamespace.ToDisplayString(Names);
         string name = string.Join(".", chain.Select(t => t.MetadataName.Replace('`', '-')));
-        return new(space, [.. chain.Select(Opening)], space.Length == 0 ? name : space + "." + name, type.DeclaredAccessibility == Accessibility.Public);
+        return new(space, [.. chain.Select(Opening)], (space.Length == 0 ? name : space + "." + name).Replace("@", ""), type.DeclaredAccessibility == Accessibility.Public);
     }
+
+    /// <summary>The type's name in full, as C# writes it.</summary>
+    public string FullName => "global::" + (Namespace.Length == 0 ? "" : Namespace + ".") + string.Join(".", Types.Select(t => NameIn(t)));
 
     /// <summary>The first type from the inside that cannot have another part, if any.</summary>
     public static INamedTypeSymbol? NotPartial(INamedTypeSymbol type) => Chain(type).FirstOrDefault(t => t.IsFileLocal ||
@@ -27,6 +30,13 @@ internal sealed record TypeModel(string Namespace, EquatableArray<string> Types,
     private static IEnumerable<INamedTypeSymbol> Chain(INamedTypeSymbol? type)
     {
         for (; type is not null; type = type.ContainingType) yield return type;
+    }
+
+    /// <summary>The name in an opening: <c>Outer&lt;T&gt;</c> in <c>partial class Outer&lt;T&gt;</c>.</summary>
+    private static string NameIn(string opening)
+    {
+        int arguments = opening.IndexOf('<');
+        return opening.Substring(opening.LastIndexOf(' ', arguments < 0 ? opening.Length - 1 : arguments) + 1);
     }
 
     private static string Opening(INamedTypeSymbol type)

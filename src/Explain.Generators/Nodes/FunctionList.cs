@@ -3,7 +3,7 @@ namespace Explain.Generators;
 /// <summary>The functions that a formula may call, in one list.</summary>
 internal static class FunctionList
 {
-    public const string Text = "Math.Sqrt, Math.Pow with a whole exponent of 2 or more, and Sin, Cos, Tan, Asin, Acos, Atan of DegreeTrigonometry";
+    public const string Text = "Math.Sqrt, Math.Pow with a whole exponent from 2 to 100, and Sin, Cos, Tan, Asin, Acos, Atan of DegreeTrigonometry";
 
     private const string Degrees = "Explain.DegreeTrigonometry.";
 
@@ -12,14 +12,16 @@ internal static class FunctionList
     {
         ("System.Math.Sqrt", [var of]) => new RootNode(of),
         ("System.Math.Pow", [var of, NumberNode { Denominator: 1, Numerator: >= 2 and <= 100 } exponent]) => new PowerNode(of, (int)exponent.Numerator),
-        (Degrees + "Sin", [var of]) => Apply("Sine", of),
-        (Degrees + "Cos", [var of]) => Apply("Cosine", of),
-        (Degrees + "Tan", [var of]) => Apply("Tangent", of),
+        (Degrees + "Sin", [var of]) => new ApplyNode("Sine", of),
+        (Degrees + "Cos", [var of]) => new ApplyNode("Cosine", of),
+        (Degrees + "Tan", [var of]) => new ApplyNode("Tangent", of),
         (Degrees + "Asin", [var of]) => new ApplyNode("ArcSine", of),
         (Degrees + "Acos", [var of]) => new ApplyNode("ArcCosine", of),
         (Degrees + "Atan", [var of]) => new ApplyNode("ArcTangent", of),
         _ => null,
     };
 
-    private static ApplyNode Apply(string function, Node of) => new(function, of.IsNumber ? of.InDegrees() : of);
+    /// <summary>Whether a function of Math measures angles in radians.</summary>
+    public static bool IsInRadians(string function) =>
+        function is "System.Math.Sin" or "System.Math.Cos" or "System.Math.Tan" or "System.Math.Asin" or "System.Math.Acos" or "System.Math.Atan";
 }

@@ -2,10 +2,10 @@ namespace Explain.Generators;
 
 /// <summary>A symbol.</summary>
 /// <param name="Name">As it is printed.</param>
-/// <param name="Angle">Whether it stands for an angle.</param>
-internal sealed record LetterNode(string Name, bool Angle) : Node
+/// <param name="Of">Its unit, where known.</param>
+internal sealed record LetterNode(string Name, UnitModel? Of) : Node
 {
-    public override bool IsNumber => false;
+    public override UnitModel? Unit => Of;
 
-    public override bool IsAngle => Angle;
+    public override IEnumerable<LetterNode> Letters => [this];
 }

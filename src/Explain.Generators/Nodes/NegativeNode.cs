@@ -3,9 +3,9 @@ namespace Explain.Generators;
 /// <summary>The negative of a formula.</summary>
 internal sealed record NegativeNode(Node Of) : Node
 {
-    public override bool IsNumber => Of.IsNumber;
+    public override UnitModel? Unit => Of.Unit;
 
-    public override bool IsAngle => Of.IsAngle;
+    public override IEnumerable<LetterNode> Letters => Of.Letters;
 
-    public override Node InDegrees() => new NegativeNode(Of.InDegrees());
+    public override Node? InDegrees() => Of.InDegrees() is { } of ? new NegativeNode(of) : null;
 }

@@ -6,8 +6,8 @@ internal static class NodeEmitter
     public static string Emit(Node node) => node switch
     {
         NumberNode n => Quantity(n.Denominator == 1 ? Number.Plain(n.Numerator)
-            : $"new global::Fractions.Fraction({Number.Plain(n.Numerator)}, {Number.Plain(n.Denominator)})", n.Degrees ? "Degree" : "None"),
-        PiNode => "new global::Explain.Quantity(global::Explain.Exact.Pi, global::Explain.Unit.None)",
+            : $"new global::Fractions.Fraction({Number.Plain(n.Numerator)}, {Number.Plain(n.Denominator)})", n.Of.Emit()),
+        PiNode => New("Quantity", "global::Explain.Exact.Pi", UnitModel.None.Emit()),
         LetterNode l => New("SymbolUse", $"new global::Explain.Letter({Identifier.Literal(l.Name)})"),
         BinaryNode b => New(Kind(b.Sign), Emit(b.Left), Emit(b.Right)),
         NegativeNode n => New("Negative", Emit(n.Of)),
@@ -17,7 +17,7 @@ internal static class NodeEmitter
         _ => throw new ArgumentException(node.GetType().Name, nameof(node)),
     };
 
-    private static string Quantity(string amount, string unit) => New("Quantity", $"global::Explain.Exact.Of({amount})", "global::Explain.Unit." + unit);
+    private static string Quantity(string amount, string unit) => New("Quantity", $"global::Explain.Exact.Of({amount})", unit);
 
     private static string New(string type, params string[] arguments) => $"new global::Explain.{type}({string.Join(", ", arguments)})";
 

@@ -3,7 +3,7 @@ namespace Explain.Generators;
 /// <summary>A square root.</summary>
 internal sealed record RootNode(Node Of) : Node
 {
-    public override bool IsNumber => Of.IsNumber;
+    public override UnitModel? Unit => Of.Unit?.Root;
 
-    public override bool IsAngle => false;
+    public override IEnumerable<LetterNode> Letters => Of.Letters;
 }

@@ -20,15 +20,12 @@ internal static class LawReader
             return null;
         }
 
-        NodeReader reader = new(model, findings, p => p is IParameterSymbol ? new LetterNode(p.Name, IsAngle(quantities.First(q => q.Name == p.Name).Pattern)) : null);
-        Node? l = reader.Read(left.Expression), r = reader.Read(right.Expression);
-        if (l is null || r is null) return null;
-        (l, r) = Node.Alike(l, r);
-        return new(l, r, [.. quantities]);
+        NodeReader reader = new(model, findings, p => p is IParameterSymbol ? new LetterNode(p.Name, Unit(quantities.First(q => q.Name == p.Name).Pattern)) : null);
+        return reader.ReadPair(left.Expression, right.Expression, (SyntaxNode?)syntax.ExpressionBody ?? syntax) is { } sides ? new(sides.Left, sides.Right, [.. quantities]) : null;
     }
 
-    /// <summary>Whether a pattern names an angle, as in <c>angle ABC</c>, <c>reflex angle ABC</c> or a bearing.</summary>
-    private static bool IsAngle(string pattern) => pattern.Split(' ').Any(word => word is "angle" or "bearing");
+    /// <summary>The unit of a quantity, known only for an angle, as in <c>angle ABC</c>, <c>reflex angle ABC</c> or a bearing.</summary>
+    private static UnitModel? Unit(string pattern) => pattern.Split(' ').Any(word => word is "angle" or "bearing") ? UnitModel.Degree : null;
 
     private static bool ReturnsPair(IMethodSymbol method) => method.ReturnType is INamedTypeSymbol { IsTupleType: true } tuple &&
         tuple.TupleElements.Length == 2 && tuple.TupleElements.All(e => e.Type.SpecialType == SpecialType.System_Double);

@@ -59,5 +59,5 @@ public class RuleTests
 
     [Fact]
     public void Plain_numbers_beside_angles_are_degrees() => Assert.Equal(
-        new Equation(new Sum(new Sum(new Letter("a"), new Letter("b")), new Letter("c")), new Product(new Quantity(Exact.Of(2), Unit.Degree), 90)), All[3].Law);
+        new Equation(new Sum(new Sum(new Letter("a"), new Letter("b")), new Letter("c")), new Product(2, Expr.Degrees(90))), All[3].Law);
 }

@@ -1,0 +1,7 @@
+namespace Explain.Generators;
+
+/// <summary>The result.</summary>
+internal sealed record ResultLine(LetterNode Symbol, Node Is, ReasonModel? Reason) : LineModel(Reason)
+{
+    public override IEnumerable<LetterNode> Uses => Is.Letters;
+}

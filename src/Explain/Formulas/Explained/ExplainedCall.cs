@@ -1,0 +1,8 @@
+namespace Explain;
+
+/// <summary>A value found by another explained method, whose lines fold.</summary>
+/// <param name="Symbol">The symbol of the value here.</param>
+/// <param name="Formula">The other method.</param>
+/// <param name="Arguments">What is put in.</param>
+/// <param name="Reason">Why; null where none is given.</param>
+public sealed record ExplainedCall(Letter Symbol, ExplainedFormula Formula, Items<Expr> Arguments, ExplainedReason? Reason) : ExplainedLine(Reason);

@@ -1,0 +1,75 @@
+namespace Explain;
+
+/// <summary>Finds the statement, the quantity or the goal that an unreadable text comes nearest to.</summary>
+internal static class NearestStatement
+{
+    private const int Whole = 12, MostCompared = 60;
+
+    private static readonly Items<Pattern> Statements =
+    [
+        .. StatementTable.Rows.Select(r => r.Row.In(English.UnitedKingdom)), .. Pattern.Of("BA = BC"), .. Pattern.Of("angle ABC = angle DEF"),
+    ];
+
+    private static readonly Items<Pattern> Quantities = [.. QuantityTable.Rows.Select(r => r.Row.In(English.UnitedKingdom))];
+
+    /// <summary>What is wrong with a text that is no statement.</summary>
+    public static Fault Fault(string text) =>
+        new(ErrorCodes.UnreadableStatement, StatementPhrases.NotAStatement(text), StatementPhrases.NearestIs(Of(text, Statements)));
+
+    /// <summary>What is wrong with a text that is no quantity.</summary>
+    public static Fault QuantityFault(string text) =>
+        new(ErrorCodes.UnreadableStatement, StatementPhrases.NotAQuantity(text), StatementPhrases.NearestIs(Of(text, Quantities)));
+
+    /// <summary>The nearest of some patterns, with the names of the text where they fit.</summary>
+    public static string Of(string text, IEnumerable<Pattern> patterns)
+    {
+        TextToken[] tokens = [.. (Tokens.Read(text) ?? []).Take(MostCompared)];
+        Pattern nearest = patterns.MinBy(p => Distance(tokens, Tokens.Read(p.Text)!))!;
+        return WithNames(nearest, tokens) ?? nearest.Text;
+    }
+
+    private static int Distance(TextToken[] from, TextToken[] to)
+    {
+        int[] row = [.. Enumerable.Range(0, to.Length + 1).Select(j => j * Whole)];
+        for (int i = 1; i <= from.Length; i++)
+        {
+            int corner = row[0];
+            row[0] = i * Whole;
+            for (int j = 1; j <= to.Length; j++)
+            {
+                int exchanged = corner + Exchange(from[i - 1], to[j - 1]);
+                corner = row[j];
+                row[j] = int.Min(exchanged, int.Min(row[j], row[j - 1]) + Whole);
+            }
+        }
+
+        return row[to.Length];
+    }
+
+    private static int Exchange(TextToken from, TextToken to)
+    {
+        if (from.Kind != to.Kind) return 2 * Whole;
+        if (from.Text == to.Text) return 0;
+        return from.Kind switch
+        {
+            TokenKind.Name => int.Min(from.Text.Length, 3) == int.Min(to.Text.Length, 3) ? 1 : Whole / 2,
+            TokenKind.Word => Whole * Spelling.Distance(from.Text, to.Text) / int.Max(from.Text.Length, to.Text.Length) * 2,
+            _ => 2 * Whole,
+        };
+    }
+
+    private static string? WithNames(Pattern pattern, TextToken[] tokens)
+    {
+        List<Items<Point>> names = [.. tokens.Where(t => t.Kind == TokenKind.Name).Select(t => PointNames.Distinct(t.Text)).OfType<Items<Point>>()];
+        List<Named> taken = [];
+        foreach (PatternPart slot in pattern.Slots)
+        {
+            int at = names.FindIndex(n => slot.Make(n) is not null);
+            if (at < 0) return null;
+            taken.Add(slot.Make(names[at])!);
+            names.RemoveAt(at);
+        }
+
+        return pattern.Share([.. taken]) is { } shared ? string.Concat(pattern.Write(shared, English.UnitedKingdom).Select(p => p.Words)) : null;
+    }
+}

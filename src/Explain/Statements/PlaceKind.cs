@@ -126,6 +126,6 @@ public enum PlaceKind
     /// <summary>Point: a tether in the open.</summary>
     TetherFree,
 
-    /// <summary>Point, circle: a tether fixed to the outside of a round shape.</summary>
+    /// <summary>Point: a tether fixed to the outside of the circle of the figure.</summary>
     TetherRound,
 }

@@ -23,7 +23,7 @@ public sealed class GrammarTests
         foreach (StatementRow row in StatementTable.Rows)
         {
             Statement read = StatementGrammar.Read(row.Row.In(English.UnitedKingdom).Text.Replace(", …", "", StringComparison.Ordinal))!;
-            Assert.NotNull(row.Take(read));
+            Assert.True(row.Take(read) is not null, $"{row.Row.In(English.UnitedKingdom).Text}: {read}");
             foreach (English english in Enum.GetValues<English>()) Assert.Equal(read, StatementGrammar.Read(StatementGrammar.Write(read, english)));
         }
 
@@ -32,7 +32,7 @@ public sealed class GrammarTests
 
     [Fact]
     public void Quantities_are_printed_and_read_in_both_Englishes() => RandomFigures.Quantity.Sample(
-        q => Enum.GetValues<English>().All(e => q.Equals(QuantityGrammar.Read(Tokens.Read(QuantityGrammar.Write(q, e))!))), iter: Samples);
+        q => Enum.GetValues<English>().All(e => q.Equals(QuantityGrammar.Read(QuantityGrammar.Write(q, e)))), iter: Samples);
 
     [Fact]
     public void Values_are_printed_and_read() => RandomFigures.Value.Sample(

@@ -33,10 +33,5 @@ internal static class ComparisonReader
         return false;
     }
 
-    private static Expr InDegrees(Expr term) =>
-        term is Quantity { Unit: var unit } q ? unit == Unit.None ? new Quantity(q.Amount, Unit.Degree) : term
-        : HasOnlyLetters(term) ? WithUnit.Of(term, Unit.Degree) ?? term : term;
-
-    private static bool HasOnlyLetters(Expr term) =>
-        term is not Product { Right: Quantity { Unit.Power: > 0 } } && Mentions.Symbols(term).All(s => s is Letter);
+    private static Expr InDegrees(Expr term) => term is Quantity { Unit: var unit } q && unit == Unit.None ? new Quantity(q.Amount, Unit.Degree) : term;
 }

@@ -3,7 +3,7 @@ namespace Explain;
 /// <summary>Writes formulas as plain text that reads back as the same tree.</summary>
 internal static class FormulaText
 {
-    private const int OfSum = 1, OfProduct = 2, OfRun = 3, OfPower = 4;
+    private const int OfSum = 1, OfProduct = 2, OfRun = 3, OfPower = 4, OfName = 5;
 
     public static string Write(Expr formula, English english) => formula switch
     {
@@ -14,7 +14,7 @@ internal static class FormulaText
         Product p when IsRun(p) => At(p.Left, OfRun, english) + (p.Right is SymbolUse ? At(p.Right, OfRun, english) : "(" + Write(p.Right, english) + ")"),
         Product p => At(p.Left, OfProduct, english) + Times(english) + At(p.Right, OfRun, english),
         Quotient q => At(q.Left, OfProduct, english) + " ÷ " + At(q.Right, OfRun, english),
-        Power p => At(p.Base, OfPower, english) + (p.Exponent == 2 ? "²" : p.Exponent == 3 ? "³" : "^" + Digits(p.Exponent)),
+        Power p => At(p.Base, OfName, english) + (p.Exponent == 2 ? "²" : p.Exponent == 3 ? "³" : "^" + Digits(p.Exponent)),
         Root r => "√" + (r.Of is SymbolUse { Symbol: Letter } ? Write(r.Of, english) : "(" + Write(r.Of, english) + ")"),
         Apply a => Words.Of(a.Function) + " " + Argument(a.To, english),
         SymbolUse u => QuantityGrammar.Write(u.Symbol, english),
@@ -39,13 +39,14 @@ internal static class FormulaText
     {
         Sum or Difference or Negative => OfSum,
         Quantity { Amount: var amount, Unit: var unit } when unit != Unit.None => amount.Sign < 0 ? OfSum : OfProduct,
-        Quantity { Amount: var amount } => amount.Sign < 0 ? OfSum : IsPlain(amount) ? OfPower : IsOneRun(amount) ? OfRun : 0,
+        Quantity { Amount: var amount } => amount.Sign < 0 ? OfSum : IsPlain(amount) ? OfName : IsOneRun(amount) ? OfRun : 0,
         Product p when IsRun(p) => OfRun,
         Product or Quotient => OfProduct,
         Apply => OfRun,
-        SymbolUse { Symbol: Letter or Length or Angle { Reflex: false } } => OfPower,
+        SymbolUse { Symbol: Letter or Length or Angle { Reflex: false } } => OfName,
         SymbolUse => OfRun,
-        _ => OfPower,
+        Power => OfPower,
+        _ => OfName,
     };
 
     private static bool IsPlain(Exact amount) => amount.Rational is { } rational && Decimals.PlacesOf(rational) is not null;

@@ -3,6 +3,9 @@ namespace Explain;
 /// <summary>Reads one side of a comparison, or a value: a unit at its end belongs to all of it where no other unit stands there.</summary>
 internal static class TermReader
 {
+    /// <summary>The formula that a text is; null when it is none.</summary>
+    public static Expr? Read(string text) => Tokens.Read(text) is { } tokens ? Read(tokens) : null;
+
     /// <summary>Null when the tokens are no formula.</summary>
     public static Expr? Read(ReadOnlySpan<TextToken> tokens)
     {

@@ -12,6 +12,9 @@ internal static class QuantityGrammar
         return longest;
     }
 
+    /// <summary>The quantity that a text is, a letter included; null when it is none.</summary>
+    public static Symbol? Read(string text) => Tokens.Read(text) is { } tokens ? Read(tokens) : null;
+
     /// <summary>The quantity that the tokens are; null when they are none.</summary>
     public static Symbol? Read(ReadOnlySpan<TextToken> tokens)
     {

@@ -8,5 +8,5 @@ namespace Explain;
 /// <param name="Spaced">Whether a space stands before it.</param>
 internal readonly record struct TextToken(TokenKind Kind, string Text, int Start, int End, bool Spaced)
 {
-    public bool Is(string text) => Kind is TokenKind.Word or TokenKind.Sign && Text == text;
+    public bool Is(string text) => Kind is TokenKind.Word or TokenKind.Sign or TokenKind.Number && Text == text;
 }

@@ -25,9 +25,16 @@ internal static class ExplainedReader
             body.Read(syntax);
         }
         while (wishes.Count > before);
-        bool failed = body.Findings.Any(f => Descriptors.Find(f.Id).DefaultSeverity == DiagnosticSeverity.Error);
+        Finding[] findings = [.. WithoutConsequences(body.Findings)];
+        bool failed = findings.Any(f => Descriptors.Find(f.Id).DefaultSeverity == DiagnosticSeverity.Error);
         ExplainedModel model = new(TypeModel.Of(method.ContainingType), method.Name, signature.Property, method.DeclaredAccessibility == Accessibility.Public,
             Summary.Of(syntax), signature.Parameters, signature.Result, [.. body.Lines], [.. body.Calls]);
-        return new(new(failed ? null : model, at, [.. body.Findings]), [.. body.Mentions]);
+        return new(new(failed ? null : model, at, [.. findings]), [.. body.Mentions]);
     }
+
+    /// <summary>Where something could not be read, units and uses of what was left out say nothing.</summary>
+    private static IEnumerable<Finding> WithoutConsequences(IReadOnlyList<Finding> findings) =>
+        findings.Any(f => f.Id == Descriptors.BadStatement.Id || f.Id == Descriptors.UnknownCall.Id)
+            ? findings.Where(f => f.Id != Descriptors.OtherUnit.Id && f.Id != Descriptors.KindsApart.Id && f.Id != Descriptors.Unused.Id)
+            : findings;
 }

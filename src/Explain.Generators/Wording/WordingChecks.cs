@@ -10,6 +10,7 @@ internal sealed class WordingChecks(IReadOnlyList<Wanted> wanted, IEnumerable<Wo
 {
     private const string Complete = "uk";
     private readonly List<Finding> findings = [];
+    private readonly HashSet<string> unread = [];
     private readonly Dictionary<string, Wanted> byId = wanted.GroupBy(w => w.Id).ToDictionary(g => g.Key, g => g.First());
     private readonly WordingText[] texts = [.. files.OrderBy(f => f.Name, StringComparer.Ordinal)];
 
@@ -23,7 +24,7 @@ internal sealed class WordingChecks(IReadOnlyList<Wanted> wanted, IEnumerable<Wo
         foreach (IGrouping<(string, string), WordingEntry> group in said.GroupBy(e => (e.English, e.Line.Id)).Where(g => g.Count() > 1))
             foreach (WordingEntry again in group.Skip(1)) Report(Descriptors.WordedTwice, again.At, again.Line.Id, group.First().At.ToString());
         foreach (WordingEntry entry in said) Check(entry);
-        HashSet<string> worded = [.. said.Where(e => e.English == Complete).Select(e => e.Line.Id)];
+        HashSet<string> worded = [.. said.Where(e => e.English == Complete).Select(e => e.Line.Id), .. unread];
         foreach (Wanted missing in byId.Values.Where(w => !w.IsOptional && !worded.Contains(w.Id))) Missing(missing);
         findings.AddRange(words.Check(said));
         return [.. findings];
@@ -40,6 +41,7 @@ internal sealed class WordingChecks(IReadOnlyList<Wanted> wanted, IEnumerable<Wo
         WordingFile file = WordingFile.Read(text.Text);
         if (text.English is not (Complete or "us" or OtherEnglish.FileName))
             Report(Descriptors.BadLine, new(text.Path, 0, 0, 0, 0, 0, 0), $"{text.Name}: the name must begin with its English, uk or us");
+        unread.UnionWith(file.Faults.Select(f => f.Id));
         foreach (WordingFault fault in file.Faults) Report(Descriptors.BadLine, WordingEntry.Place(text, fault.Row, fault.Start, fault.Length), Why(fault.Kind));
         return file.Lines.Select(line => new WordingEntry(text, line));
     }

@@ -35,7 +35,7 @@ internal sealed record WordingFile(IReadOnlyList<WordingLine> Lines, IReadOnlyLi
             else if (WordingPiece.Parse(words) is null) Fault(WordingFaultKind.BadBraces);
             else lines.Add(new(content.Substring(0, colon), words, row, at, content.Length));
 
-            void Fault(WordingFaultKind kind) => faults.Add(new(kind, row, at, content.Length));
+            void Fault(WordingFaultKind kind) => faults.Add(new(kind, content.Split(':')[0], row, at, content.Length));
         }
     }
 

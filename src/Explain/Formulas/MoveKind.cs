@@ -36,6 +36,9 @@ public enum MoveKind
     /// <summary>Take a common factor out of a sum.</summary>
     Factor,
 
+    /// <summary>Multiply out brackets.</summary>
+    Expand,
+
     /// <summary>Collect like terms.</summary>
     Collect,
 }

@@ -17,7 +17,7 @@ internal static class Make
 
     public static Expr Pi => new Quantity(Exact.Pi, Unit.None);
 
-    public static Expr Half => Number(new Fraction(1, 2));
+    public static Expr OneHalf => Number(new Fraction(1, 2));
 
     public static Expr Length(string ends) => new Length(new Point(ends[..1]), new Point(ends[1..]));
 

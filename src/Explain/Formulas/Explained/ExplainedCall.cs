@@ -5,4 +5,7 @@ namespace Explain;
 /// <param name="Formula">The other method.</param>
 /// <param name="Arguments">What is put in.</param>
 /// <param name="Reason">Why; null where none is given.</param>
-public sealed record ExplainedCall(Letter Symbol, ExplainedFormula Formula, Items<Expr> Arguments, ExplainedReason? Reason) : ExplainedLine(Reason);
+public sealed record ExplainedCall(Letter Symbol, ExplainedFormula Formula, Items<Expr> Arguments, ExplainedReason? Reason) : ExplainedLine(Reason)
+{
+    internal override ExplainedLine Put(IReadOnlyDictionary<Symbol, Expr> by) => this with { Arguments = [.. Arguments.Select(a => Put(a, by))] };
+}

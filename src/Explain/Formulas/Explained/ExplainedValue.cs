@@ -5,4 +5,7 @@ namespace Explain;
 /// <param name="Is">Its formula.</param>
 /// <param name="Unit">Its unit.</param>
 /// <param name="Reason">Why; null where none is given.</param>
-public sealed record ExplainedValue(Letter Symbol, Expr Is, Unit Unit, ExplainedReason? Reason) : ExplainedLine(Reason);
+public sealed record ExplainedValue(Letter Symbol, Expr Is, Unit Unit, ExplainedReason? Reason) : ExplainedLine(Reason)
+{
+    internal override ExplainedLine Put(IReadOnlyDictionary<Symbol, Expr> by) => this with { Is = Put(Is, by) };
+}

@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using System.Text.RegularExpressions;
 using Microsoft.CodeAnalysis;
 
@@ -7,7 +6,6 @@ namespace Explain.Generators.Tests;
 /// <summary>Holds the page of diagnostics, the descriptors, the release files and the tests to one another.</summary>
 public partial class DiagnosticPageTests
 {
-    private static readonly string Root = Find();
     private static readonly Dictionary<string, string> Sections = Read();
 
     public static TheoryData<string> Ids => [.. Sections.Keys];
@@ -16,7 +14,7 @@ public partial class DiagnosticPageTests
     public void Page_releases_and_generator_have_the_same_ids()
     {
         string[] emitted = [.. Descriptors.Ids.Order(StringComparer.Ordinal)];
-        string releases = File.ReadAllText(Path.Combine(Root, "src/Explain.Generators/AnalyzerReleases.Unshipped.md")) + File.ReadAllText(Path.Combine(Root, "src/Explain.Generators/AnalyzerReleases.Shipped.md"));
+        string releases = File.ReadAllText(Path.Combine(Repository.Root, "src/Explain.Generators/AnalyzerReleases.Unshipped.md")) + File.ReadAllText(Path.Combine(Repository.Root, "src/Explain.Generators/AnalyzerReleases.Shipped.md"));
         Assert.Equal(emitted, Sections.Keys);
         Assert.Equal(emitted, Id().Matches(releases).Select(m => m.Value));
     }
@@ -41,6 +39,13 @@ public partial class DiagnosticPageTests
         Example(halves[1]).Run().Compiles();
     }
 
+    [Fact]
+    public void The_example_of_the_page_on_explained_methods_compiles()
+    {
+        string page = File.ReadAllText(Path.Combine(Repository.Root, "docs/explained-methods.md"));
+        Sample.Of("using System;\n" + Assert.Single(Block().Matches(page)).Groups[2].Value).Run().Compiles();
+    }
+
     private static Sample Example(string half)
     {
         Sample sample = Sample.Of("");
@@ -54,13 +59,11 @@ public partial class DiagnosticPageTests
         return sample;
     }
 
-    private static Dictionary<string, string> Read() => File.ReadAllText(Path.Combine(Root, "docs/diagnostics.md")).Split("\n## ").Skip(1)
+    private static Dictionary<string, string> Read() => File.ReadAllText(Path.Combine(Repository.Root, "docs/diagnostics.md")).Split("\n## ").Skip(1)
         .Select(s => s.Split('\n', 2)).ToDictionary(s => s[0], s => s[1].Trim());
 
-    private static string Text(string folder) => string.Concat(Directory.EnumerateFiles(Path.Combine(Root, folder), "*.cs", SearchOption.AllDirectories)
+    private static string Text(string folder) => string.Concat(Directory.EnumerateFiles(Path.Combine(Repository.Root, folder), "*.cs", SearchOption.AllDirectories)
         .Where(f => !f.Contains("/obj/", StringComparison.Ordinal)).Select(File.ReadAllText));
-
-    private static string Find([CallerFilePath] string here = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "../.."));
 
     [GeneratedRegex("EXPL\\d{3}")]
     private static partial Regex Id();

@@ -36,12 +36,16 @@ internal sealed record Outcome(Sample From, CSharpCompilation Before, GeneratorR
         d.Severity >= DiagnosticSeverity.Warning && !(d.Id == "CS1591" && Before.SyntaxTrees.Any(t => t == d.Location.SourceTree)))];
 
     /// <summary>Loads the compiled project.</summary>
-    public Assembly Load()
+    public Assembly Load() => Assembly.Load(Image());
+
+    /// <summary>The compiled project.</summary>
+    public byte[] Image()
     {
         Compiles();
         using MemoryStream stream = new();
-        Assert.Empty(After.WithOptions(After.Options.WithGeneralDiagnosticOption(ReportDiagnostic.Default)).Emit(stream).Diagnostics.Where(d => d.Severity == DiagnosticSeverity.Error));
-        return Assembly.Load(stream.ToArray());
+        CSharpCompilation calm = After.WithOptions(After.Options.WithGeneralDiagnosticOption(ReportDiagnostic.Default));
+        Assert.Empty(calm.Emit(stream).Diagnostics.Where(d => d.Severity == DiagnosticSeverity.Error));
+        return stream.ToArray();
     }
 
     private CSharpCompilation After => Before.AddSyntaxTrees(Result.GeneratedSources.Select(s => s.SyntaxTree));

@@ -22,6 +22,12 @@ internal sealed record Sample
 
     public ImmutableSortedDictionary<string, string> Wordings { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
 
+    /// <summary>Another project, which this one uses.</summary>
+    public Sample? Uses { get; init; }
+
+    /// <summary>The name of the assembly.</summary>
+    public string Name { get; init; } = "Sample";
+
     public bool Whole { get; init; } = true;
 
     public NullableContextOptions Nullable { get; init; } = NullableContextOptions.Enable;
@@ -39,8 +45,9 @@ internal sealed record Sample
         return With(file, text.Replace(from, to, StringComparison.Ordinal));
     }
 
-    public CSharpCompilation Compile() => CSharpCompilation.Create("Sample",
-        Sources.Select(s => CSharpSyntaxTree.ParseText(s.Value, Parse, s.Key)), References,
+    public CSharpCompilation Compile() => CSharpCompilation.Create(Name,
+        Sources.Select(s => CSharpSyntaxTree.ParseText(s.Value, Parse, s.Key)),
+        Uses is null ? References : References.Add(MetadataReference.CreateFromImage(Uses.Run().Image())),
         new CSharpCompilationOptions(OutputKind.DynamicallyLinkedLibrary, nullableContextOptions: Nullable, generalDiagnosticOption: ReportDiagnostic.Error,
             specificDiagnosticOptions: [new("CS1701", ReportDiagnostic.Suppress)]));
 

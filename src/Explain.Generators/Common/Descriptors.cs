@@ -83,7 +83,8 @@ internal static class Descriptors
         "the rule {0} could not be tested in a figure: {1}", Category, DiagnosticSeverity.Error, true);
 
     public static readonly DiagnosticDescriptor Unprintable = new("EXPL211", "No wording can place this parameter",
-        "phrase {0}: the parameter {1} is of type {2}, which no wording can place; use a type that derives from Named, Statement, Expr or Symbol, or ClaimId, int, Phrase, string, or Items<…> of these", Category, DiagnosticSeverity.Error, true);
+        "phrase {0}: the parameter {1} is of type {2}, which no wording can place; "
+        + "use a type that derives from Named, Statement, Expr or Symbol, or ClaimId, int, Phrase, string, or Items<…> of these", Category, DiagnosticSeverity.Error, true);
 
     public static readonly DiagnosticDescriptor BadDeclaration = new("EXPL212", "The declaration cannot be read",
         "{0} {1}: {2}", Category, DiagnosticSeverity.Error, true);

@@ -123,8 +123,18 @@ internal sealed class BodyReader
     private void Local(VariableDeclaratorSyntax variable)
     {
         string name = variable.Identifier.ValueText;
-        if (model.GetDeclaredSymbol(variable) is not ILocalSymbol local || variable.Initializer is not { } initializer) { Fault(Descriptors.BadStatement, variable, variable.ToString(), "a local gets its value where it is declared"); return; }
-        if (local.IsRef || local.Type.SpecialType is not (SpecialType.System_Double or SpecialType.System_Int32)) { Fault(Descriptors.BadStatement, variable, variable.ToString(), "a local value is a double, or an int for a count"); return; }
+        if (model.GetDeclaredSymbol(variable) is not ILocalSymbol local || variable.Initializer is not { } initializer)
+        {
+            Fault(Descriptors.BadStatement, variable, variable.ToString(), "a local gets its value where it is declared");
+            return;
+        }
+
+        if (local.IsRef || local.Type.SpecialType is not (SpecialType.System_Double or SpecialType.System_Int32))
+        {
+            Fault(Descriptors.BadStatement, variable, variable.ToString(), "a local value is a double, or an int for a count");
+            return;
+        }
+
         if (!symbols.Add(name)) Fault(Descriptors.SymbolTwice, variable.Identifier, name, "another quantity", "this local");
         List<UnitModel> units = [];
         Choose(initializer.Value, Spot.Of(variable), (value, spot) => { if (Value(name, value, spot) is { } found) units.Add(found); });
@@ -208,7 +218,8 @@ internal sealed class BodyReader
         return line.Symbol;
     }
 
-    private bool IsRequire(InvocationExpressionSyntax call) => model.GetSymbolInfo(call).Symbol is IMethodSymbol { Name: "That", ContainingType: var type } && type.ToDisplayString() == "Explain.Require";
+    private bool IsRequire(InvocationExpressionSyntax call) =>
+        model.GetSymbolInfo(call).Symbol is IMethodSymbol { Name: "That", ContainingType: var type } && type.ToDisplayString() == "Explain.Require";
 
     private ReasonModel? Reason(Spot spot, string gives) => reasons.Read(Heard(spot), Descriptors.NoReason, gives);
 

@@ -8,7 +8,7 @@ internal sealed record Signature(EquatableArray<ParameterModel> Parameters, Lett
     /// <summary>Reads a declaration; an unknown unit counts as none here, and is reported by <see cref="SignatureReader"/>.</summary>
     public static Signature Of(IMethodSymbol method)
     {
-        ParameterModel[] parameters = [.. method.Parameters.Select(p => new ParameterModel(p.Name, p.Type.ToDisplayString(), new(Text(p.GetAttributes(), "Symbol") ?? p.Name, Unit(p.GetAttributes()))))];
+        ParameterModel[] parameters = [.. method.Parameters.Select(Parameter)];
         LetterNode result = new(Text(method.GetReturnTypeAttributes(), "Symbol") ?? method.Name, Unit(method.GetReturnTypeAttributes()));
         ISymbol[] overloads = [.. method.ContainingType.GetMembers(method.Name).OfType<IMethodSymbol>().Where(NodeReader.IsExplained)];
         int index = Array.FindIndex(overloads, o => SymbolEqualityComparer.Default.Equals(o, method.OriginalDefinition));
@@ -17,8 +17,12 @@ internal sealed record Signature(EquatableArray<ParameterModel> Parameters, Lett
         return new([.. parameters], result, property, type + ".Formulas." + Identifier.Escape(property));
     }
 
+    private static ParameterModel Parameter(IParameterSymbol parameter) =>
+        new(parameter.Name, parameter.Type.ToDisplayString(), new(Text(parameter.GetAttributes(), "Symbol") ?? parameter.Name, Unit(parameter.GetAttributes())));
+
     public static string? Text(IEnumerable<AttributeData> attributes, string name) => attributes
         .FirstOrDefault(a => a.AttributeClass?.ToDisplayString() == "Explain." + name + "Attribute") is { ConstructorArguments: [{ Value: string text }] } ? text : null;
 
-    private static UnitModel Unit(IEnumerable<AttributeData> attributes) => Text(attributes, "Unit") is { Length: > 0 } text ? UnitModel.Parse(text) ?? UnitModel.None : UnitModel.None;
+    private static UnitModel Unit(IEnumerable<AttributeData> attributes) =>
+        Text(attributes, "Unit") is { Length: > 0 } text ? UnitModel.Parse(text) ?? UnitModel.None : UnitModel.None;
 }

@@ -16,8 +16,10 @@ internal static class SignatureReader
         foreach (IParameterSymbol parameter in method.Parameters)
         {
             Place place = Place.Of(parameter.Locations[0]);
-            if (parameter.Type.SpecialType is not (SpecialType.System_Double or SpecialType.System_Int32)) yield return Bad(place, $"{parameter.Name} must be double, or int for a count");
-            else if (parameter.RefKind != RefKind.None || parameter.IsParams || parameter.HasExplicitDefaultValue) yield return Bad(place, $"{parameter.Name} must be a plain parameter, without ref, out, in, params or a default");
+            if (parameter.Type.SpecialType is not (SpecialType.System_Double or SpecialType.System_Int32))
+                yield return Bad(place, $"{parameter.Name} must be double, or int for a count");
+            else if (parameter.RefKind != RefKind.None || parameter.IsParams || parameter.HasExplicitDefaultValue)
+                yield return Bad(place, $"{parameter.Name} must be a plain parameter, without ref, out, in, params or a default");
             if (Unknown(parameter.GetAttributes(), place) is { } finding) yield return finding;
         }
 
@@ -25,8 +27,10 @@ internal static class SignatureReader
         Dictionary<string, string> seen = new() { [signature.Result.Name] = "the result" };
         foreach ((ParameterModel parameter, IParameterSymbol symbol) in signature.Parameters.Zip(method.Parameters, (p, s) => (p, s)))
         {
-            if (seen.TryGetValue(parameter.Symbol.Name, out string? other)) yield return Finding.Of(Descriptors.SymbolTwice, Place.Of(symbol.Locations[0]), parameter.Symbol.Name, other, parameter.Name);
-            else seen.Add(parameter.Symbol.Name, parameter.Name);
+            if (seen.TryGetValue(parameter.Symbol.Name, out string? other))
+                yield return Finding.Of(Descriptors.SymbolTwice, Place.Of(symbol.Locations[0]), parameter.Symbol.Name, other, parameter.Name);
+            else
+                seen.Add(parameter.Symbol.Name, parameter.Name);
         }
 
         Finding Bad(Place place, string why) => Finding.Of(Descriptors.BadSignature, place, method.Name, why);

@@ -8,7 +8,7 @@ namespace Explain.Generators;
 /// <param name="model">The meaning of names.</param>
 /// <param name="findings">Where mistakes are put.</param>
 /// <param name="letter">What a parameter or local stands for; null when it may not be used.</param>
-/// <param name="call">The formula of a call that is in no list; null when it is none.</param>
+/// <param name="call">The formula of a call of an explained method; null where none may be called.</param>
 internal sealed class NodeReader(SemanticModel model, List<Finding> findings, Func<ISymbol, Node?> letter, Func<IMethodSymbol, Node[], InvocationExpressionSyntax, Node?>? call = null)
 {
     /// <summary>The units that locals of plain numbers must have, because of where they are used.</summary>
@@ -76,9 +76,11 @@ internal sealed class NodeReader(SemanticModel model, List<Finding> findings, Fu
         if (arguments.Any(a => a is null)) return null;
         string function = method.ContainingType.ToDisplayString() + "." + method.Name, shortly = method.ContainingType.Name + "." + method.Name;
         if (FunctionList.IsInRadians(function)) return Fault(Descriptors.Radians, invocation, shortly, method.Name);
+        if (call is not null && IsExplained(method)) return call(method, arguments!, invocation);
         if (FunctionList.Make(function, arguments!) is not { } made)
-            return call?.Invoke(method, arguments!, invocation) ?? (call is null || !IsExplained(method) ? Fault(Descriptors.UnknownCall, invocation, shortly, FunctionList.Text + (call is null ? "" : ", or mark a method of your own [Explained]")) : null);
-        if (made is PowerNode { Exponent: 2 }) findings.Add(Finding.Of(Descriptors.Square, Place.Of(invocation), invocation.ToString(), Factor(invocation.ArgumentList.Arguments[0].Expression)));
+            return Fault(Descriptors.UnknownCall, invocation, shortly, FunctionList.Text + (call is null ? "" : ", or mark a method of your own [Explained]"));
+        if (made is PowerNode { Exponent: 2 })
+            Fault(Descriptors.Square, invocation, invocation.ToString(), Factor(invocation.ArgumentList.Arguments[0].Expression));
         if (made is ApplyNode apply) made = apply with { To = Node.Fit(apply.To, apply.Takes) };
         return Checked(made, invocation, made is ApplyNode { IsInverse: false } sine ? [sine.To] : []);
     }

@@ -8,13 +8,15 @@ internal static class UnitChecks
     {
         BinaryNode { Unit: null, Left.Unit: { } left, Right.Unit: { } right } b => b.Sign switch
         {
-            '*' => $"multiplies {left} by {right}" + (left.IsAngle != right.IsAngle ? "; divide the angle by 360 or 180 first, so that it is a part of a turn" : "; convert one of them first"),
+            '*' when left.IsAngle != right.IsAngle => $"multiplies {left} by {right}; divide the angle by 360 or 180 first, so that it is a part of a turn",
+            '*' => $"multiplies {left} by {right}; convert one of them first",
             '/' => $"divides {left} by {right}, which is no kind of quantity here",
             _ => Apart(left, right),
         },
         PowerNode { Unit: null, Base.Unit: { } of } => $"is a power of {of}, which is no kind of quantity here",
         RootNode { Unit: null, Of.Unit: { } of } => $"is a square root of {of}, which is no kind of quantity here",
-        ApplyNode { To.Unit: { } of } a when of != a.Takes => a.IsInverse ? $"takes a plain number, but gets {of}" : $"takes an angle in °, but gets {of}; mark the parameter [Unit(\"°\")]",
+        ApplyNode { IsInverse: true, To.Unit: { IsNone: false } of } => $"takes a plain number, but gets {of}",
+        ApplyNode { IsInverse: false, To.Unit: { } of } when of != UnitModel.Degree => $"takes an angle in °, but gets {of}; mark the parameter [Unit(\"°\")]",
         _ => null,
     };
 

@@ -17,9 +17,9 @@ internal static class PhraseEmitter
     private static string Argument(PhraseParameter parameter)
     {
         string name = Identifier.Literal(parameter.Name), value = Identifier.Escape(parameter.Name);
-        return parameter.Kind == SlotKind.List
-            ? $"new global::Explain.ListArg({name}, [.. global::System.Linq.Enumerable.Select<{Item(parameter.Type)}, global::Explain.Arg>({value}, item => {New(parameter.Item!.Value, name, "item")})])"
-            : New(parameter.Kind, name, parameter is { Kind: SlotKind.Steps, Item: null } ? "[" + value + "]" : value);
+        if (parameter.Kind != SlotKind.List) return New(parameter.Kind, name, parameter is { Kind: SlotKind.Steps, Item: null } ? "[" + value + "]" : value);
+        string item = New(parameter.Item!.Value, name, "item"), select = $"global::System.Linq.Enumerable.Select<{Item(parameter.Type)}, global::Explain.Arg>";
+        return $"new global::Explain.ListArg({name}, [.. {select}({value}, item => {item})])";
     }
 
     /// <summary>The item's type in the full name of a list of items.</summary>

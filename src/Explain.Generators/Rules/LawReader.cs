@@ -11,7 +11,8 @@ internal static class LawReader
         int before = findings.Count;
         Place at = Place.Of(syntax.Identifier);
         if (!Has(method.GetAttributes(), "RelationAttribute")) findings.Add(Finding.Of(Descriptors.NoMeaning, at, id, "mark the method [Relation] as well"));
-        if (!method.IsStatic || method.IsGenericMethod || !ReturnsPair(method)) findings.Add(Finding.Of(Descriptors.BadSignature, at, method.Name, "a relation is a static method of doubles that returns (double, double)"));
+        if (!method.IsStatic || method.IsGenericMethod || !ReturnsPair(method))
+            findings.Add(Finding.Of(Descriptors.BadSignature, at, method.Name, "a relation is a static method of doubles that returns (double, double)"));
         RoleModel[] quantities = [.. method.Parameters.Select(p => Quantity(p, id, findings)).OfType<RoleModel>()];
         if (findings.Count > before) return null;
         if (Returned(syntax) is not TupleExpressionSyntax { Arguments: [var left, var right] })

@@ -18,7 +18,8 @@ internal sealed class OtherEnglish(IReadOnlyList<WordingLine> pairs)
                 if (entry.English == "us" && Holds(entry, pair.Id)) yield return Found(entry, pair.Id, "write '" + pair.Text + "'");
                 if (entry.English == "uk" && Holds(entry, pair.Text)) yield return Found(entry, pair.Text, "write '" + pair.Id + "'");
                 if (entry.English == "uk" && Holds(entry, pair.Id) && !american.Contains(entry.Line.Id))
-                    yield return Found(entry, pair.Id, $"a US reader would get it, because no US file words {entry.Line.Id}; paste there: {entry.Line.Id}: \"{entry.Line.Text}\" with '{pair.Text}'");
+                    yield return Found(entry, pair.Id, $"a US reader would get it, because no US file words {entry.Line.Id}; "
+                        + $"paste there: {entry.Line.Id}: \"{entry.Line.Text}\" with '{pair.Text}'");
             }
         }
     }

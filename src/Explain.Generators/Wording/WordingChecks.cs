@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Explain.Generators;
 
 /// <summary>Checks the wording files against what is declared.</summary>

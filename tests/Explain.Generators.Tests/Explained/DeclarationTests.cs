@@ -37,6 +37,21 @@ public class DeclarationTests
         .Run().Load().GetType("T+Formulas")!.GetProperties().Select(p => p.Name));
 
     [Fact]
+    public void Two_projects_may_have_one_rule_id_and_formulas_call_across()
+    {
+        const string rule = "[Rule(\"sum\", Then = \"a + b = c\", Source = \"s\", Roles = [\"side: AB\"])] public static partial class Laws;\n";
+        Sample first = Method.In(rule + "[Explained] [return: Symbol(\"A\"), Unit(\"m²\")] public static double Square([Unit(\"m\")] double a) => a * a; // rule: sum side=a");
+        Sample second = Sample.Of("using Explain;\n" + rule + """
+            public static partial class Solids
+            {
+                [Explained] [return: Symbol("V"), Unit("m³")] public static double Box([Unit("m")] double a) => T.Square(a) * a; // rule: sum side=a
+                public static int Count => Laws.Book.All.Count + T.Laws.Book.All.Count;
+            }
+            """);
+        (second with { Name = "Second", Uses = first }).Run().Compiles();
+    }
+
+    [Fact]
     public void Nullable_contexts_may_be_off() =>
         (Method.Body("return a; // r") with { Nullable = Microsoft.CodeAnalysis.NullableContextOptions.Disable }).Run().Compiles();
 

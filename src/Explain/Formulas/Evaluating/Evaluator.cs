@@ -15,10 +15,18 @@ internal static class Evaluator
     public static int? Sign(Expr expr)
     {
         Reckoner reckoner = new();
-        Expr number = reckoner.Plain(expr).Number;
-        return reckoner.Examine(number) is null ? reckoner.Sign(number) : null;
+        return Sign(reckoner.Plain(expr).Number, reckoner);
+    }
+
+    /// <summary>The same for a formula whose units were taken out, so that angles are numbers of degrees.</summary>
+    public static int? SignOfNumber(Expr number)
+    {
+        Reckoner reckoner = new();
+        return Sign(reckoner.KeepAll(number), reckoner);
     }
 
     /// <summary>1 when the first is greater, 0 when both are equal, −1 when the second is greater; null when that is not decided.</summary>
     public static int? Compare(Expr first, Expr second) => Sign(new Difference(first, second));
+
+    private static int? Sign(Expr number, Reckoner reckoner) => reckoner.Examine(number) is null ? reckoner.Sign(number) : null;
 }

@@ -6,7 +6,7 @@ namespace Explain;
 internal sealed class Affine
 {
     /// <summary>Under this key stands the number without a letter.</summary>
-    private static readonly Expr Alone = 1;
+    private static readonly Expr One = 1;
 
     private readonly List<(Expr Of, Fraction Times, Unit Unit)> terms;
 
@@ -15,7 +15,7 @@ internal sealed class Affine
     /// <summary>Null when the formula has another form.</summary>
     public static Affine? Of(Expr expr) => expr switch
     {
-        Quantity(var amount, var unit) when amount.Rational is { } number => Term(Alone, number, unit),
+        Quantity(var amount, var unit) when amount.Rational is { } number => Term(One, number, unit),
         SymbolUse or ValueOf => Term(expr, Fraction.One, Unit.None),
         Sum(var a, var b) => Plus(Of(a), Of(b)),
         Difference(var a, var b) => Plus(Of(a), Times(Of(b), Fraction.MinusOne, Unit.None)),
@@ -25,6 +25,9 @@ internal sealed class Affine
         Quotient(var a, var b) when Number(Of(b)) is ({ IsZero: false } number, { Power: 0 }) => Times(Of(a), number.Reciprocal(), Unit.None),
         _ => null,
     };
+
+    /// <summary>The number without a letter.</summary>
+    public Fraction Alone => Coefficient(One);
 
     public Fraction Coefficient(Expr letter) => terms.FirstOrDefault(t => t.Of.Equals(letter)).Times;
 
@@ -43,12 +46,12 @@ internal sealed class Affine
     public Affine Without(Unit unit) => new([.. terms.Select(t => (t.Of, t.Times, t.Unit == unit ? Unit.None : t.Unit))]);
 
     /// <summary>Letters first, the number last.</summary>
-    public Expr Write() => Addends.Write(terms.OrderBy(t => t.Of.Equals(Alone)).Select(t => new Addend(Written(t.Of, Fraction.Abs(t.Times), t.Unit), t.Times.IsNegative)));
+    public Expr Write() => Addends.Write(terms.OrderBy(t => t.Of.Equals(One)).Select(t => new Addend(Written(t.Of, Fraction.Abs(t.Times), t.Unit), t.Times.IsNegative)));
 
     private static Expr Written(Expr of, Fraction times, Unit unit)
     {
         Expr number = new Quantity(Exact.Of(times), unit);
-        return of.Equals(Alone) ? number : times == Fraction.One && unit == Unit.None ? of : number * of;
+        return of.Equals(One) ? number : times == Fraction.One && unit == Unit.None ? of : number * of;
     }
 
     private static Affine Term(Expr of, Fraction times, Unit unit) => new(times.IsZero ? [] : [(of, times.Reduce(), unit)]);
@@ -60,7 +63,7 @@ internal sealed class Affine
         : new Affine([.. sum.terms.Select(t => (t.Of, t.Times, t.Unit.Times(unit)!))]).Times(factor);
 
     private static (Fraction Number, Unit Unit)? Number(Affine? sum) => sum is not { terms: [var (of, times, unit)] } ? null
-        : of.Equals(Alone) ? (times, unit) : null;
+        : of.Equals(One) ? (times, unit) : null;
 
     private static IEnumerable<(Expr, Fraction, Unit)> Collected(IEnumerable<(Expr Of, Fraction Times, Unit Unit)> terms) => terms
         .GroupBy(t => (t.Of, t.Unit))

@@ -1,0 +1,43 @@
+namespace Explain;
+
+/// <summary>
+/// Which points lie on one straight line, and in which order. It tells which angles are one angle under two names:
+/// angle QPT and angle QPS when S is on the ray PT.
+/// </summary>
+/// <param name="Lines">Points of each line, in order.</param>
+/// <param name="Points">All points, those of the problem first.</param>
+internal sealed record Arrangement(Items<Items<Point>> Lines, Items<Point> Points)
+{
+    public Arrangement With(Items<Point> line) => new(Lines.With(line), [.. Points, .. line.Where(p => !Points.Contains(p))]);
+
+    /// <summary>The symbol under the first name of each of its rays.</summary>
+    public Symbol Canonical(Symbol symbol) => symbol switch
+    {
+        Angle a => Canonical(a),
+        Ratio r => new Ratio(r.Function, Canonical(r.Of)),
+        _ => symbol,
+    };
+
+    public Angle Canonical(Angle angle) =>
+        angle with { First = OnRay(angle.Vertex, angle.First), Second = OnRay(angle.Vertex, angle.Second) };
+
+    /// <summary>The formula with every angle under its first name.</summary>
+    public Expr Canonical(Expr expr) =>
+        expr.Substitute(e => e is SymbolUse use ? new SymbolUse(Canonical(use.Symbol)) : null);
+
+    private Point OnRay(Point from, Point through) =>
+        Points.FirstOrDefault(p => p == through || SameRay(from, p, through)) ?? through;
+
+    private bool SameRay(Point from, Point first, Point second) => Lines.Any(line =>
+    {
+        int corner = IndexOf(line, from), i = IndexOf(line, first), j = IndexOf(line, second);
+        return corner >= 0 && i >= 0 && j >= 0 && i != corner && j != corner && i < corner == j < corner;
+    });
+
+    private static int IndexOf(Items<Point> line, Point point)
+    {
+        for (int i = 0; i < line.Count; i++)
+            if (line[i] == point) return i;
+        return -1;
+    }
+}

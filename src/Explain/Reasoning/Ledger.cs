@@ -1,0 +1,91 @@
+namespace Explain;
+
+/// <summary>
+/// What is established so far in one attempt at a solution: premises, facts, known quantities with the claim that gives
+/// each, and the next free id. Used by one thread while a solution is built; never part of it.
+/// </summary>
+internal sealed class Ledger
+{
+    private readonly Dictionary<Symbol, ClaimId> known;
+    private readonly List<(Place Fact, ClaimId Claim)> facts;
+    private readonly string prefix;
+    private int steps;
+
+    public Ledger(Arrangement arrangement)
+    {
+        (Arrangement, Closing, known, facts, prefix) = (arrangement, new(), [], [], "s");
+    }
+
+    private Ledger(Ledger other, string prefix)
+    {
+        (Arrangement, Closing, known, facts, this.prefix) = (other.Arrangement, other.Closing.Fork(), new(other.known), [.. other.facts], prefix);
+    }
+
+    public Arrangement Arrangement { get; private set; }
+
+    public Closing Closing { get; }
+
+    public IReadOnlyCollection<Place> Facts => [.. facts.Select(f => f.Fact)];
+
+    public IEnumerable<Symbol> Known => known.Keys;
+
+    public ClaimId NextStep() => new(prefix + (++steps).ToString(System.Globalization.CultureInfo.InvariantCulture));
+
+    /// <summary>A ledger for one case of a split: it knows what this one knows and goes on apart.</summary>
+    public Ledger ForCase(ClaimId split, string name) => new(this, $"{split.Name}.{name}.");
+
+    /// <summary>Records that a claim gives the value of a quantity, as a formula in values of earlier claims.</summary>
+    public void Learn(Symbol symbol, ClaimId claim, Expr value)
+    {
+        known[Arrangement.Canonical(symbol)] = claim;
+        Closing.Add(claim, value);
+    }
+
+    public void Learn(Statement statement, ClaimId claim)
+    {
+        foreach (Place place in Parts(statement).OfType<Place>())
+        {
+            facts.Add((place, claim));
+            if (LineOf(place) is { Count: > 0 } line) Arrange(line);
+        }
+    }
+
+    public bool Knows(Symbol symbol) => known.ContainsKey(Arrangement.Canonical(symbol));
+
+    public ClaimId ClaimOf(Symbol symbol) => known[Arrangement.Canonical(symbol)];
+
+    public Expr ValueOf(Symbol symbol) => new ValueOf(ClaimOf(symbol));
+
+    /// <summary>The claim that states a fact, in any of its namings; null when none does.</summary>
+    public ClaimId? ClaimOf(Place fact)
+    {
+        int at = facts.FindIndex(f => f.Fact == fact || Instances.Same(f.Fact, fact));
+        return at < 0 ? null : facts[at].Claim;
+    }
+
+    /// <summary>The value of a formula in known quantities; null outside its domain or undecided.</summary>
+    public Value? Evaluate(Expr expr) => Evaluator.Evaluate(Closing.Close(WithValues(expr))) is Evaluated { Value: var value } ? value : null;
+
+    /// <summary>The sign of a difference of formulas in known quantities, decided; null when it cannot be.</summary>
+    public int? Compare(Expr left, Expr right) => Evaluator.Compare(Closing.Close(WithValues(left)), Closing.Close(WithValues(right)));
+
+    /// <summary>The formula with values of claims in place of known quantities.</summary>
+    public Expr WithValues(Expr expr) => expr.Substitute(e => e is SymbolUse use && Knows(use.Symbol) ? ValueOf(use.Symbol) : null);
+
+    private static IEnumerable<Statement> Parts(Statement statement) => statement is All all ? all.Of.SelectMany(Parts) : [statement];
+
+    private static Items<Point> LineOf(Place place) => place.Kind switch
+    {
+        PlaceKind.InLine => [.. place.Of.Cast<Point>()],
+        PlaceKind.Between or PlaceKind.Midpoint when place.Of[1] is Line l => [l.From, (Point)place.Of[0], l.To],
+        PlaceKind.OnProduced when place.Of[1] is Line l => [l.From, l.To, (Point)place.Of[0]],
+        _ => [],
+    };
+
+    /// <summary>A new line may bring two names of one angle together: what was known under one is known under both.</summary>
+    private void Arrange(Items<Point> line)
+    {
+        Arrangement = Arrangement.With(line);
+        foreach ((Symbol symbol, ClaimId claim) in known.ToArray()) known.TryAdd(Arrangement.Canonical(symbol), claim);
+    }
+}

@@ -1,0 +1,24 @@
+namespace Explain;
+
+/// <summary>Fills the roles of a rule and lists the claims that a use of it rests on.</summary>
+internal static class Reasons
+{
+    public static Items<Role> Roles(Ledger ledger, Instance instance) =>
+        [.. instance.Schema.Roles.Select(role => new Role(role.Name, Filled(ledger, instance, role), role.Condition is not null))];
+
+    /// <summary>The claims that meet the conditions, then those that give the quantities, each once.</summary>
+    public static Items<ClaimId> From(Ledger ledger, Instance instance, IEnumerable<Symbol> inputs)
+    {
+        IEnumerable<ClaimId> conditions = instance.When.OfType<Place>().Select(f => ledger.ClaimOf(f)!.Value);
+        IEnumerable<Symbol> compared = instance.When.OfType<Compare>().SelectMany(c => c.Terms).SelectMany(t => t.Symbols());
+        return [.. conditions.Concat(compared.Concat(inputs).Select(ledger.ClaimOf)).Distinct()];
+    }
+
+    private static RoleValue Filled(Ledger ledger, Instance instance, SchemaRole role) => role switch
+    {
+        { Quantity: { } quantity } => new Amount(ledger.Arrangement.Canonical(instance.Names.Of(quantity))),
+        { Named: { } named } => new Objects([instance.Names.Of(named)]),
+        { Condition: Place condition } => new Holding(ledger.ClaimOf((Place)instance.Names.Of(condition))!.Value),
+        _ => throw new ArgumentException(role.Name, nameof(role)),
+    };
+}

@@ -1,0 +1,35 @@
+using static Explain.DegreeTrigonometry;
+
+namespace Explain;
+
+/// <summary>Right-angled triangles, and the ratios of their sides.</summary>
+internal static partial class RightAngleRules
+{
+    [Rule("sine-ratio", When = ["right: angle ABC is a right angle"], Roles = ["triangle: ABC"],
+        Source = "OpenStax, Precalculus 2e, section 5.4")]
+    [Relation]
+    public static (double, double) SineRatio(
+        [Quantity("angle BAC")] double angle, [Quantity("BC")] double opposite, [Quantity("CA")] double hypotenuse) =>
+        (Sin(angle), opposite / hypotenuse);
+
+    [Rule("cosine-ratio", When = ["right: angle ABC is a right angle"], Roles = ["triangle: ABC"],
+        Source = "OpenStax, Precalculus 2e, section 5.4")]
+    [Relation]
+    public static (double, double) CosineRatio(
+        [Quantity("angle BAC")] double angle, [Quantity("AB")] double adjacent, [Quantity("CA")] double hypotenuse) =>
+        (Cos(angle), adjacent / hypotenuse);
+
+    [Rule("tangent-ratio", When = ["right: angle ABC is a right angle"], Roles = ["triangle: ABC"],
+        Source = "OpenStax, Precalculus 2e, section 5.4")]
+    [Relation]
+    public static (double, double) TangentRatio(
+        [Quantity("angle BAC")] double angle, [Quantity("BC")] double opposite, [Quantity("AB")] double adjacent) =>
+        (Tan(angle), opposite / adjacent);
+
+    [Rule("pythagoras", When = ["right: angle ABC is a right angle"], Roles = ["triangle: ABC"],
+        Source = "Euclid, Elements, I.47")]
+    [Relation]
+    public static (double, double) Pythagoras(
+        [Quantity("CA")] double hypotenuse, [Quantity("AB")] double first, [Quantity("BC")] double second) =>
+        (hypotenuse * hypotenuse, first * first + second * second);
+}

@@ -1,0 +1,27 @@
+namespace Explain;
+
+/// <summary>The rules that may be used, each once. Immutable; safe to share.</summary>
+public sealed class RuleBook
+{
+    private readonly Dictionary<RuleId, Schema> schemas;
+
+    private RuleBook(Items<Rule> rules)
+    {
+        Rules = rules;
+        schemas = rules.ToDictionary(r => r.Id, Schema.Of);
+    }
+
+    /// <summary>The rules of the library.</summary>
+    public static RuleBook Standard { get; } = new(
+        [.. TriangleRules.Book.All, .. RightAngleRules.Book.All, .. InverseRules.Book.All, .. PerpendicularRules.Book.All, .. MeasurementRules.Book.All]);
+
+    /// <summary>The rules, in the order of the book.</summary>
+    public Items<Rule> Rules { get; }
+
+    /// <summary>The book with more rules at its end.</summary>
+    /// <param name="rules">The rules; none may have the id of a rule already in the book.</param>
+    /// <exception cref="ArgumentException">Two rules have one id, or a pattern cannot be read.</exception>
+    public RuleBook With(Items<Rule> rules) => new([.. Rules, .. rules]);
+
+    internal Schema? Find(RuleId id) => schemas.GetValueOrDefault(id);
+}

@@ -58,7 +58,7 @@ public sealed class Renderer
 
     /// <summary>The values of an answer, one for each case and item: 2.90 m or 1.04 m.</summary>
     /// <param name="answer">The answer.</param>
-    public string Say(Answer answer) => Plain(speaker.Or([.. answer.Values.Select(v => (Items<Inline>)[new Words(Say(v))])]));
+    public string Say(Answer answer) => Plain(speaker.Or([.. answer.Values.Select(v => (Items<Inline>)[new WordRun(Say(v))])]));
 
     /// <summary>Bounds, rounded outwards: 133.2 m to 141.0 m.</summary>
     /// <param name="bounds">The bounds.</param>

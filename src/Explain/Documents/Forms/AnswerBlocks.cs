@@ -30,14 +30,14 @@ internal sealed class AnswerBlocks(Page page)
         Items<Items<Inline>> equations = [.. Values(part).Where(v => v.Value.Case is null || v.Value.Case == name).Select(v => text.Equation(v.Answer, v.Value))];
         Items<Inline> joined = equations.Count < 2 ? equations[0]
             : page.Speaker.Say(AnswerWords.With("", ""), ("first", equations[0]), ("second", page.Speaker.And([.. equations.Skip(1)])));
-        return [new Strong(joined), new Words(isLast ? "." : ";")];
+        return [new Strong(joined), new WordRun(isLast ? "." : ";")];
     }
 
     private Items<Inline> One(Part part)
     {
         Items<Items<Inline>> said = [.. Values(part).Where(v => !IsBounds(v)).Select(v => text.Equation(v.Answer, v.Value))];
         Items<Items<Inline>> bounds = [.. Values(part).Where(IsBounds).Select(v => Bounds(v.Answer, v.Value))];
-        return said.Count == 0 ? page.Speaker.And(bounds) : [new Strong(page.Speaker.And(said)), .. bounds.SelectMany(b => (IEnumerable<Inline>)[new Words("; "), .. b])];
+        return said.Count == 0 ? page.Speaker.And(bounds) : [new Strong(page.Speaker.And(said)), .. bounds.SelectMany(b => (IEnumerable<Inline>)[new WordRun("; "), .. b])];
     }
 
     private static bool IsBounds((Answer Answer, AnswerValue Value) of) => of.Answer.For.Kind == GoalKind.Bounds && of.Value.Bounds is not null;
@@ -45,15 +45,15 @@ internal sealed class AnswerBlocks(Page page)
     private Items<Inline> Bounds(Answer answer, AnswerValue value)
     {
         Items<Inline> between = page.Speaker.Say(AnswerWords.Between("", ""), ("what", Quantity(answer, value)), ("bounds", [new Strong(Range(value))]));
-        return [.. between, new Words(" ("), .. page.Speaker.Say(RoundingWords.Outwards()), new Words(")"), .. Within(value)];
+        return [.. between, new WordRun(" ("), .. page.Speaker.Say(RoundingWords.Outwards()), new WordRun(")"), .. Within(value)];
     }
 
     /// <summary>So AB is between 57.4 m and 58.7 m: where the page says how accurate an answer is and nobody asked.</summary>
     public IEnumerable<Items<Inline>> Accuracy(Part part) => Values(part).Where(v => v.Value.Bounds is not null && !IsBounds(v)).Select(v => Sentence.Of(
         [.. page.Speaker.Say(AnswerWords.SoBetween("", ""), ("what", Quantity(v.Answer, v.Value)), ("bounds", Range(v.Value))),
-        new Words(" ("), .. page.Speaker.Say(RoundingWords.Outwards()), new Words(")"), .. Within(v.Value)]));
+        new WordRun(" ("), .. page.Speaker.Say(RoundingWords.Outwards()), new WordRun(")"), .. Within(v.Value)]));
 
-    private Items<Inline> Quantity(Answer answer, AnswerValue value) => text.QuantityOf(answer, value) is { } symbol ? page.Speaker.Say(symbol) : [new UserText(answer.For.AsTyped)];
+    private Items<Inline> Quantity(Answer answer, AnswerValue value) => text.QuantityOf(answer, value) is { } symbol ? page.Speaker.Say(symbol) : [new UserRun(answer.For.AsTyped)];
 
     private Items<Inline> Range(AnswerValue value)
     {
@@ -67,7 +67,7 @@ internal sealed class AnswerBlocks(Page page)
         if (value.Value is not { } number) return [];
         Rounding rule = AnswerText.RoundingOf(value, number);
         MathPiece margin = page.Speaker.Math.Number(Margin.Of(number, value.Bounds!, rule), rule.UnitFor(number.Unit));
-        return [new Words(": "), .. page.Speaker.Say(AnswerWords.Within("", ""), ("answer", [new MathRun(text.Rounded(number, rule))]), ("margin", [new MathRun(margin)]))];
+        return [new WordRun(": "), .. page.Speaker.Say(AnswerWords.Within("", ""), ("answer", [new MathRun(text.Rounded(number, rule))]), ("margin", [new MathRun(margin)]))];
     }
 
     /// <summary>AB is the width of the ravine: what the story calls what was found.</summary>
@@ -76,5 +76,5 @@ internal sealed class AnswerBlocks(Page page)
         .SelectMany(a => page.Solution.Of.Names.Where(n => a.For.Wanted is Length l && n.Of is { Length: >= 2 } of && (of == l.From.Name + l.To.Name || of == l.To.Name + l.From.Name)))
         .Select(n => Sentence.Of(page.Speaker.Say(AnswerWords.Named("", n.Is), ("what", [new MathRun(new MathName(n.Of))]))));
 
-    private static Items<Inline> Spaced(Items<Inline> note) => note.Count == 0 ? [] : [new Words(" "), .. note];
+    private static Items<Inline> Spaced(Items<Inline> note) => note.Count == 0 ? [] : [new WordRun(" "), .. note];
 }

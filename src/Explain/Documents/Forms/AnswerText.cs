@@ -38,8 +38,8 @@ internal sealed class AnswerText(Speaker speaker, IClaims claims)
     private IEnumerable<Inline> Named(Symbol symbol, Value number, AnswerValue value)
     {
         Items<MathPiece> amount = [.. Amount(number, value)];
-        return speaker.Math.Symbol(symbol) is MathRow { Of: [MathWords, ..] } words && symbol is DistanceToLine or Bearing or Measure
-            ? [.. speaker.Say(new SymbolUse(symbol)), new Words(" "), new MathRun(Row([.. amount]))]
+        return symbol is DistanceToLine or Bearing or Measure or CircleMeasure
+            ? [.. speaker.Say(new SymbolUse(symbol)), new WordRun(" "), new MathRun(Row([.. amount]))]
             : [new MathRun(Row([speaker.Math.Symbol(symbol), .. amount]))];
     }
 

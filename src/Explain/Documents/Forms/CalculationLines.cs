@@ -28,7 +28,7 @@ internal sealed class CalculationLines(Speaker speaker, IClaims claims, Detail d
     {
         Expr bound = SolutionClaims.Bound(calculation);
         yield return speaker.Math.Formula(bound);
-        if (bound.Parts().Count(IsFunction) >= Least) yield return speaker.Math.Formula(bound, FunctionValue);
+        if (bound.Subtrees().Count(IsFunction) >= Least) yield return speaker.Math.Formula(bound, FunctionValue);
         yield return Value(calculation);
     }
 
@@ -44,12 +44,12 @@ internal sealed class CalculationLines(Speaker speaker, IClaims claims, Detail d
 
     private MathRow So(MathPiece law, MathPiece formula) => new([.. Of(law), new MathJoin(Word(StepWords.So())), .. Of(formula)], MathLevel.Relation);
 
-    private string Word(Phrase phrase) => string.Concat(speaker.Say(phrase).OfType<Words>().Select(w => w.Text));
+    private string Word(Phrase phrase) => string.Concat(speaker.Say(phrase).OfType<WordRun>().Select(w => w.Text));
 
     private static Items<MathPiece> Of(MathPiece piece) => piece is MathRow row ? row.Of : [piece];
 
     private static bool IsFunction(Expr part) => part is Apply { Function: Function.Sine or Function.Cosine or Function.Tangent };
 
     /// <summary>Whether the formula is an inverse of a sine that is itself a quantity: sin⁻¹ sin ABC says nothing.</summary>
-    private static bool UndoesRatio(Calculation calculation) => calculation.Formula.Parts().Any(p => p is Apply { To: SymbolUse { Symbol: Ratio } });
+    private static bool UndoesRatio(Calculation calculation) => calculation.Formula.Subtrees().Any(p => p is Apply { To: SymbolUse { Symbol: Ratio } });
 }

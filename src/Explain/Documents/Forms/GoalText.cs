@@ -12,7 +12,7 @@ internal static class GoalText
         { Kind: GoalKind.Sides, Shape: { } shape } => speaker.Say(GoalWords.Sides(shape)),
         { Kind: GoalKind.Proof, Statement: { } statement } => speaker.Say(GoalWords.Prove(statement)),
         { Kind: GoalKind.Show, Statement: { } statement } => speaker.Say(GoalWords.Show(statement)),
-        _ => [new UserText(goal.AsTyped)],
+        _ => [new UserRun(goal.AsTyped)],
     };
 
     /// <summary>An instruction: find AB and angle ABC; prove that …</summary>

@@ -11,7 +11,7 @@ internal static class Margin
         Unit unit = rule.UnitFor(value.Unit);
         int places = int.Max(0, NumberText.PlacesFor(value, rule) + 1);
         Fraction below = printed - NumberOf(NumberText.LowerBound(bounds.Lower, rule)), above = NumberOf(NumberText.UpperBound(bounds.Upper, rule)) - printed;
-        return NumberText.Cut(Explain.Value.Of(Exact.Of(Fraction.Max(below, above)), unit), new NumberStyle(places, 1));
+        return NumberText.Cut(Explain.Value.Of(Exact.Of(below > above ? below : above), unit), new NumberStyle(places, 1));
 
         static Fraction NumberOf(Shown shown) => Fraction.FromString(shown.Digits.Replace('−', '-'), System.Globalization.CultureInfo.InvariantCulture);
     }

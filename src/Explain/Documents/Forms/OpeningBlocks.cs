@@ -25,7 +25,7 @@ internal sealed class OpeningBlocks(Problem problem, Speaker speaker)
     public IEnumerable<Block> Assumptions(Items<Premise> premises)
     {
         Items<Items<Inline>> assumed = [.. premises.Where(p => p.Source == Source.Assumed).Select(p => speaker.Say(p.Says))];
-        Items<Items<Inline>> all = [.. assumed, .. problem.Assume.Select(a => (Items<Inline>)[new UserText(a)]).Where(a => !assumed.Contains(a))];
+        Items<Items<Inline>> all = [.. assumed, .. problem.Assume.Select(a => (Items<Inline>)[new UserRun(a)]).Where(a => !assumed.Contains(a))];
         if (all.Count > 0) yield return new ParagraphBlock(Lead(PageWords.Assumptions(all.Count)), Sentence.Of(SentenceCase(speaker.And(all))));
     }
 
@@ -44,8 +44,8 @@ internal sealed class OpeningBlocks(Problem problem, Speaker speaker)
     public static string? Label(Problem problem, string place) => problem.File is not { } file ? null
         : LabelRoot + string.Concat(Path.GetFileNameWithoutExtension(file).Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-')) + ":" + place;
 
-    private Items<Inline> Title => problem.Title is { } title ? [new UserText(title)]
-        : problem.Topic is { } topic ? Sentence.Capital([new Words(topic.Name)]) : Sentence.Capital(speaker.Say(PageWords.Question()));
+    private Items<Inline> Title => problem.Title is { } title ? [new UserRun(title)]
+        : problem.Topic is { } topic ? Sentence.Capital([new WordRun(topic.Name)]) : Sentence.Capital(speaker.Say(PageWords.Question()));
 
     /// <summary>What the figure states as an equality or a direction, and so is given like a measurement.</summary>
     private IEnumerable<Statement> Facts => problem.Figure.Select(f => f.Says).Where(IsFact);
@@ -55,7 +55,7 @@ internal sealed class OpeningBlocks(Problem problem, Speaker speaker)
     private IEnumerable<Block> Paragraphs()
     {
         Items<Inline>[] paragraphs = problem.Question is { } question
-            ? [.. question.Split("\n\n", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Select(p => (Items<Inline>)[new UserText(Single(p))])]
+            ? [.. question.Split("\n\n", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Select(p => (Items<Inline>)[new UserRun(Single(p))])]
             : [Written()];
         return paragraphs.Select((p, i) => new ParagraphBlock(i == 0 ? Lead(PageWords.Question()) : [], p));
     }
@@ -67,8 +67,8 @@ internal sealed class OpeningBlocks(Problem problem, Speaker speaker)
         problem.Find.Any(g => g.Letter is not null) ? [] : GoalText.Instruction(problem.Find, speaker),
     ]);
 
-    private ParagraphBlock Part(string letter) => new([], [.. speaker.Say(PageWords.Letter(letter)), new Words(" "),
-        .. problem.Parts.FirstOrDefault(p => p.Letter == letter) is { } own ? [new UserText(Single(own.Words))] : GoalText.Instruction([.. problem.Find.Where(g => g.Letter == letter)], speaker)]);
+    private ParagraphBlock Part(string letter) => new([], [.. speaker.Say(PageWords.Letter(letter)), new WordRun(" "),
+        .. problem.Parts.FirstOrDefault(p => p.Letter == letter) is { } own ? [new UserRun(Single(own.Words))] : GoalText.Instruction([.. problem.Find.Where(g => g.Letter == letter)], speaker)]);
 
     /// <summary>The figure where it is more than a triangle, and what the story calls its parts.</summary>
     private IEnumerable<Block> Figure()
@@ -86,6 +86,6 @@ internal sealed class OpeningBlocks(Problem problem, Speaker speaker)
     private static string Single(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 
     /// <summary>The user's assumption as the beginning of a sentence, unless it begins with a letter of mathematics.</summary>
-    private static Items<Inline> SentenceCase(Items<Inline> runs) => runs is [UserText { Text: [>= 'a' and <= 'z', >= 'a' and <= 'z', ..] } first, .. var rest]
-        ? [new UserText(char.ToUpperInvariant(first.Text[0]) + first.Text[1..]), .. rest] : runs;
+    private static Items<Inline> SentenceCase(Items<Inline> runs) => runs is [UserRun { Text: [>= 'a' and <= 'z', >= 'a' and <= 'z', ..] } first, ..]
+        ? [new UserRun(char.ToUpperInvariant(first.Text[0]) + first.Text[1..]), .. runs.Skip(1)] : runs;
 }

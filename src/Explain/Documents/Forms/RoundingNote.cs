@@ -10,7 +10,7 @@ internal static class RoundingNote
         if (rounded.Length == 0) return [];
         Phrase[] rules = [.. rounded.Select(r => Say(r.Rule)).Distinct()];
         Phrase note = rules.Length == 1 ? RoundingWords.Note(rules[0]) : RoundingWords.Several([.. rounded.Select(r => Of(r.Unit, Say(r.Rule))).Distinct()]);
-        return [new Words("("), .. speaker.Say(note), new Words(")")];
+        return [new WordRun("("), .. speaker.Say(note), new WordRun(")")];
     }
 
     private static Phrase Of(Unit unit, Phrase rule) => unit switch

@@ -19,7 +19,7 @@ internal sealed class SolutionClaims(Solution solution, StepNumbers? numbers) : 
     public Value? Evaluate(Expr expr)
     {
         Expr closed = Close(expr);
-        return closed.Parts().Any(p => p is SymbolUse or Explain.ValueOf) ? null : Evaluator.Evaluate(closed).Value;
+        return closed.Subtrees().Any(p => p is SymbolUse or Explain.ValueOf) ? null : (Evaluator.Evaluate(closed) as Evaluated)?.Value;
     }
 
     /// <summary>The formula with every value written out from the givens.</summary>

@@ -24,7 +24,7 @@ internal sealed class SplitBlocks(Page page, CalculationLines lines, PassageBloc
         List<MathPiece> row = [];
         foreach (Compare one in any)
         {
-            if (row.Count > 0) row.Add(new MathJoin(string.Concat(page.Speaker.Say(StepWords.Or()).OfType<Words>().Select(w => w.Text))));
+            if (row.Count > 0) row.Add(new MathJoin(string.Concat(page.Speaker.Say(StepWords.Or()).OfType<WordRun>().Select(w => w.Text))));
             row.AddRange(((MathRow)page.Speaker.Math.Compare(one)).Of);
         }
 
@@ -69,7 +69,7 @@ internal sealed class SplitBlocks(Page page, CalculationLines lines, PassageBloc
     private Items<Inline> Short(Calculation[] all) => all.All(c => c.Formula == all[0].Formula)
         ? Run(page.Speaker.Math.Compare(Compare.Equal(all[0].Target, all[0].Formula))) : Run(lines.Target(all[0]));
 
-    private Items<Inline> Label(Step step, Items<Inline> text) => page.Numbers.Of(step.Id) is { } number ? [new Words(number + ". "), .. text] : text;
+    private Items<Inline> Label(Step step, Items<Inline> text) => page.Numbers.Of(step.Id) is { } number ? [new WordRun(number + ". "), .. text] : text;
 
     private IEnumerable<Block> One(Case one)
     {

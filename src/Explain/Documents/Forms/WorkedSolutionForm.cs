@@ -57,7 +57,7 @@ internal static class WorkedSolutionForm
         if (section.Kind != SectionKind.Working) return new(2, Sentence.Capital(page.Speaker.Say(own ?? HeadingOf(section.Kind))), null);
         if (section.Part.Letter is not { } letter) return new(2, Sentence.Capital(page.Speaker.Say(own ?? PageWords.Working())), null);
         Items<Inline> title = own is null ? page.Speaker.And([.. section.Part.Asked.Select(g => GoalText.Of(g, page.Speaker))]) : page.Speaker.Say(own);
-        return new(2, [.. page.Speaker.Say(PageWords.Letter(letter)), new Words(" "), .. Sentence.Capital(title)], OpeningBlocks.Label(page.Solution.Of, "solution-" + letter));
+        return new(2, [.. page.Speaker.Say(PageWords.Letter(letter)), new WordRun(" "), .. Sentence.Capital(title)], OpeningBlocks.Label(page.Solution.Of, "solution-" + letter));
     }
 
     private static Phrase HeadingOf(SectionKind kind) => kind switch

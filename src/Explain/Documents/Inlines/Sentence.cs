@@ -10,7 +10,7 @@ internal static class Sentence
     /// <summary>The runs with a capital at the beginning; the user's own text and names stay as they are.</summary>
     public static Items<Inline> Capital(Items<Inline> runs) => runs.Count == 0 ? runs : runs[0] switch
     {
-        Words { Text.Length: > 0 } w => [w with { Text = Upper(w.Text) }, .. runs.Skip(1)],
+        WordRun { Text.Length: > 0 } w => [w with { Text = Upper(w.Text) }, .. runs.Skip(1)],
         MathRun m => [m with { Is = Capital(m.Is) }, .. runs.Skip(1)],
         Strong s => [s with { Runs = Capital(s.Runs) }, .. runs.Skip(1)],
         _ => runs,
@@ -22,26 +22,26 @@ internal static class Sentence
         List<Inline> joined = [];
         foreach (Items<Inline> sentence in sentences.Where(s => s.Count > 0))
         {
-            if (joined.Count > 0) joined.Add(new Words(" "));
+            if (joined.Count > 0) joined.Add(new WordRun(" "));
             joined.AddRange(sentence);
         }
 
         return [.. joined];
     }
 
-    private static Items<Inline> Stop(Items<Inline> runs) => Ends.Contains(Last(runs)) ? runs : runs.With(new Words("."));
+    private static Items<Inline> Stop(Items<Inline> runs) => Ends.Contains(Last(runs)) ? runs : runs.With(new WordRun("."));
 
     private static MathPiece Capital(MathPiece piece) => piece switch
     {
         MathWords w => new MathWords(Upper(w.Text)),
-        MathRow { Of: [var first, .. var rest] } row => row with { Of = [Capital(first), .. rest] },
+        MathRow { Of: [var first, ..] } row => row with { Of = [Capital(first), .. row.Of.Skip(1)] },
         _ => piece,
     };
 
     private static char Last(Items<Inline> runs) => runs[^1] switch
     {
-        Words { Text: [.., var last] } => last,
-        UserText { Text: [.., var last] } => last,
+        WordRun { Text: [.., var last] } => last,
+        UserRun { Text: [.., var last] } => last,
         Strong { Runs.Count: > 0 } s => Last(s.Runs),
         Emphasis { Runs.Count: > 0 } e => Last(e.Runs),
         _ => ' ',

@@ -3,8 +3,7 @@ namespace Explain;
 /// <summary>Lays out formulas and comparisons. Values inside a formula have no length unit; a value that stands alone has.</summary>
 /// <param name="style">The notation.</param>
 /// <param name="claims">Where values come from.</param>
-/// <param name="words">Lays out the name of a quantity that is words.</param>
-internal sealed class MathBuilder(MathStyle style, IClaims claims, Func<Phrase, MathPiece> words)
+internal sealed class MathBuilder(MathStyle style, IClaims claims)
 {
     private static readonly MathPiece Minus = new MathMark("−");
 
@@ -60,13 +59,7 @@ internal sealed class MathBuilder(MathStyle style, IClaims claims, Func<Phrase, 
         Letter l => new MathName(l.Name),
         Angle a => Angle(a, style.English == English.UnitedStates ? new MathMark("m∠") : new MathWords("angle ")),
         Ratio r => Apply(r.Function, Argument(r.Of)),
-        DistanceToLine d => words(SymbolWords.Distance(d.From, d.To)),
-        Bearing b => words(SymbolWords.Bearing(b.Of, b.From)),
-        Measure { Kind: MeasureKind.Area } m => words(SymbolWords.Area(m.Of)),
-        Measure { Kind: MeasureKind.Perimeter } m => words(SymbolWords.Perimeter(m.Of)),
-        Measure { Kind: MeasureKind.InscribedRadius } m => words(SymbolWords.InscribedRadius(m.Of)),
-        Measure m => words(SymbolWords.CircumscribedRadius(m.Of)),
-        _ => throw new ArgumentException(symbol.GetType().Name, nameof(symbol)),
+        _ => new MathRow([.. QuantityGrammar.Pieces(symbol, style.English).Select(p => p.Named is null ? new MathWords(p.Words) : (MathPiece)new MathName(p.Words))], MathLevel.Atom),
     };
 
     public static MathSign Sign(Relation relation) => new(relation switch
@@ -118,7 +111,7 @@ internal sealed class MathBuilder(MathStyle style, IClaims claims, Func<Phrase, 
 
     private static bool IsNegative(Expr expr) => expr is Negative or Quantity { Amount.Sign: < 0 };
 
-    private bool IsSumOfNumbers(Expr term) => term is Sum or Difference or Product or Quotient && !term.Parts().OfType<SymbolUse>().Any();
+    private static bool IsSumOfNumbers(Expr term) => term is Explain.Sum or Explain.Difference or Explain.Product or Explain.Quotient && !term.Subtrees().OfType<SymbolUse>().Any();
 
     private MathPiece Claimed(ValueOf of, bool units, Func<Expr, MathPiece?> instead) => claims.ValueOf(of.Claim) switch
     {

@@ -23,8 +23,8 @@ internal abstract class InlineWriter
 
     private string Write(Inline run) => run switch
     {
-        Words w => Words(w.Text),
-        UserText u => User(u.Text),
+        WordRun w => Words(w.Text),
+        UserRun u => User(u.Text),
         MathRun m => Mathematics(m.Is),
         Strong s => Strong(Write(s.Runs)),
         Emphasis e => Emphasis(Write(e.Runs)),

@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using Scriban;
 using Scriban.Runtime;
+using Scriban.Syntax;
 
 namespace Explain;
 
@@ -48,7 +49,8 @@ internal sealed class TemplateSet
     public string Print(Document document, InlineWriter writer)
     {
         TemplateContext context = Context();
-        BlockModel models = new(writer, b => Block(b));
+        BlockModel models = null!;
+        models = new(writer, Block);
         return string.Join("\n\n", document.Blocks.Select(Block)) + "\n";
 
         string Block(Block block)
@@ -60,7 +62,7 @@ internal sealed class TemplateSet
             {
                 return templates[name].Render(context).Trim('\n');
             }
-            catch (Exception e) when (e is Scriban.Syntax.ScriptRuntimeException or InvalidOperationException)
+            catch (Exception e) when (e is ScriptRuntimeException or InvalidOperationException)
             {
                 throw new TemplateException(name, e.Message, e);
             }
@@ -80,8 +82,8 @@ internal sealed class TemplateSet
         AutoIndent = false,
         LoopLimit = MostLoops,
         OutputLimit = MostCharacters,
-        OnOutputLimit = TemplateLimitBehavior.Throw,
-        OnStringLimit = TemplateLimitBehavior.Throw,
+        OnOutputLimit = ScriptLimitBehavior.Throw,
+        OnStringLimit = ScriptLimitBehavior.Throw,
     };
 
     private static Template Parse(string name, string text) => Template.Parse(text, name) is { HasErrors: false } template

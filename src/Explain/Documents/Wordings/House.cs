@@ -49,9 +49,9 @@ public sealed class House
 
     private static void Check(WordingLine line, WordingTable table)
     {
-        if (table.Find(line.Id) is not { } standard) throw new WordingException(line.Id, null, Nearest.To(line.Id, table.Ids));
+        if (table.Find(line.Id) is not { } standard) throw new WordingException(line.Id, null, Spelling.Nearest(line.Id, table.Ids));
         IEnumerable<string> supplied = standard.Select(p => p.Places).OfType<string>();
         if (WordingPiece.Parse(line.Text)!.Select(p => p.Places).OfType<string>().FirstOrDefault(p => p != "steps" && !supplied.Contains(p)) is { } unknown)
-            throw new WordingException(line.Id, unknown, Nearest.To(unknown, supplied));
+            throw new WordingException(line.Id, unknown, Spelling.Nearest(unknown, supplied));
     }
 }

@@ -11,7 +11,7 @@ internal sealed class Speaker
         this.table = table;
         this.claims = claims;
         Style = style;
-        Math = new MathBuilder(style, claims, phrase => InRow(Say(phrase)));
+        Math = new MathBuilder(style, claims);
     }
 
     public MathStyle Style { get; }
@@ -42,14 +42,14 @@ internal sealed class Speaker
         Varies { Increases: true } v => Say(StatementWords.Increases(v.What, v.With)),
         Varies v => Say(StatementWords.Decreases(v.What, v.With)),
         Taken taken => Say(taken.Words),
-        _ => [.. StatementGrammar.Write(statement, Style.English).Select(Piece)],
+        _ => [.. StatementGrammar.Pieces(statement, Style.English).Select(Piece)],
     };
 
     /// <summary>An object of the figure by its name: A, AB, angle ABC or ∠ABC.</summary>
     public Items<Inline> Say(Named named) => named switch
     {
         Corner c when Style.English == English.UnitedStates => [new MathRun(new MathRow([new MathMark("∠"), Letters(c)], MathLevel.Atom))],
-        Corner c => [new Words("angle "), new MathRun(Letters(c))],
+        Corner c => [new WordRun("angle "), new MathRun(Letters(c))],
         _ => [new MathRun(new MathName(NameText.Write(named, Style.English)))],
     };
 
@@ -57,7 +57,7 @@ internal sealed class Speaker
     public Items<Inline> Say(Expr formula) => formula switch
     {
         SymbolUse { Symbol: Angle { Reflex: false } a } when Style.English == English.UnitedKingdom => Say(new Corner(a.First, a.Vertex, a.Second)),
-        SymbolUse { Symbol: DistanceToLine or Bearing or Measure } use => OutOfRow(Math.Symbol(use.Symbol)),
+        SymbolUse { Symbol: DistanceToLine or Bearing or Measure or CircleMeasure } use => OutOfRow(Math.Symbol(use.Symbol)),
         _ => [new MathRun(Math.Term(formula))],
     };
 
@@ -68,8 +68,8 @@ internal sealed class Speaker
     /// <summary>Items with commas, or with semicolons where an item has commas itself.</summary>
     public static Items<Inline> Separate(Items<Items<Inline>> items)
     {
-        string comma = items.Any(i => i.OfType<Words>().Any(w => w.Text.Contains(',', StringComparison.Ordinal))) ? "; " : ", ";
-        return [.. items.SelectMany((item, i) => i == 0 ? item : (IEnumerable<Inline>)[new Words(comma), .. item])];
+        string comma = items.Any(i => i.OfType<WordRun>().Any(w => w.Text.Contains(',', StringComparison.Ordinal))) ? "; " : ", ";
+        return [.. items.SelectMany((item, i) => i == 0 ? item : (IEnumerable<Inline>)[new WordRun(comma), .. item])];
     }
 
     /// <summary>A count in words where it has a word, otherwise in digits.</summary>
@@ -84,22 +84,22 @@ internal sealed class Speaker
         {
             if (piece is WordingWords words)
             {
-                runs.Add(new Words(closing && words.Text.IndexOf(')', StringComparison.Ordinal) is >= 0 and var end ? words.Text[(end + 1)..] : words.Text));
+                runs.Add(new WordRun(closing && words.Text.IndexOf(')', StringComparison.Ordinal) is >= 0 and var end ? words.Text[(end + 1)..] : words.Text));
                 closing = false;
             }
-            else if (piece is WordingChoice choice) runs.Add(new Words(count(choice.Name) == 1 ? choice.One : choice.Other));
+            else if (piece is WordingChoice choice) runs.Add(new WordRun(count(choice.Name) == 1 ? choice.One : choice.Other));
             else if (place(piece.Places!) is { Count: > 0 } placed) runs.AddRange(placed);
             else closing = Open(runs);
         }
 
-        return [.. runs.Where(r => r is not Words { Text.Length: 0 })];
+        return [.. runs.Where(r => r is not WordRun { Text.Length: 0 })];
     }
 
     /// <summary>Takes back an open bracket, and all in it, when what it was opened for is nothing.</summary>
     private static bool Open(List<Inline> runs)
     {
-        if (runs is not [.., Words last] || last.Text.LastIndexOf(" (", StringComparison.Ordinal) is not (>= 0 and var open) || last.Text.IndexOf(')', open) >= 0) return false;
-        runs[^1] = new Words(last.Text[..open]);
+        if (runs is not [.., WordRun last] || last.Text.LastIndexOf(" (", StringComparison.Ordinal) is not (>= 0 and var open) || last.Text.IndexOf(')', open) >= 0) return false;
+        runs[^1] = new WordRun(last.Text[..open]);
         return true;
     }
 
@@ -125,7 +125,7 @@ internal sealed class Speaker
         StepArg s => Steps(s.Are),
         CountArg c => [new MathRun(new MathNumber(c.Is.ToString(System.Globalization.CultureInfo.InvariantCulture), Continues: false))],
         PhraseArg p => Say(p.Is),
-        TextArg t => [new UserText(t.Is)],
+        TextArg t => [new UserRun(t.Is)],
         ListArg l => And([.. l.Are.Select(Say)]),
         _ => throw new ArgumentException(arg.GetType().Name, nameof(arg)),
     };
@@ -142,7 +142,7 @@ internal sealed class Speaker
     private Items<Inline> Steps(Items<ClaimId> ids)
     {
         Items<string> numbers = Numbers(ids);
-        return numbers.Count == 0 ? [] : Say(StepWords.Steps(numbers.Count, numbers), ("numbers", And([.. numbers.Select(n => (Items<Inline>)[new Words(n)])])));
+        return numbers.Count == 0 ? [] : Say(StepWords.Steps(numbers.Count, numbers), ("numbers", And([.. numbers.Select(n => (Items<Inline>)[new WordRun(n)])])));
     }
 
     private Items<string> Numbers(Items<ClaimId> ids) => [.. ids.Select(claims.NumberOf).OfType<string>().Distinct(StringComparer.Ordinal)];
@@ -155,19 +155,12 @@ internal sealed class Speaker
         { Formula: { } formula } => new MathRun(Math.Term(formula)),
         { Named: Point or Line or Polygon or Circle } => new MathRun(new MathName(piece.Words)),
         { Named: Corner c } when Style.English == English.UnitedStates => Say(c)[0],
-        _ => new Words(piece.Words),
+        _ => new WordRun(piece.Words),
     };
 
     private static MathName Letters(Corner corner) => new(corner.First.Name + corner.Vertex.Name + corner.Second.Name);
 
-    private static MathRow InRow(Items<Inline> runs) => new([.. runs.Select(r => r switch
-    {
-        MathRun m => m.Is,
-        Words w => new MathWords(w.Text),
-        _ => throw new ArgumentException(r.GetType().Name, nameof(runs)),
-    })], MathLevel.Atom);
-
     private static Items<Inline> OutOfRow(MathPiece piece) => piece is MathRow row
-        ? [.. row.Of.Select(p => p is MathWords w ? (Inline)new Words(w.Text) : new MathRun(p))]
+        ? [.. row.Of.Select(p => p is MathWords w ? (Inline)new WordRun(w.Text) : new MathRun(p))]
         : [new MathRun(piece)];
 }

@@ -1,4 +1,4 @@
 namespace Explain;
 
 /// <summary>Words of a wording file.</summary>
-internal sealed record Words(string Text) : Inline;
+internal sealed record WordRun(string Text) : Inline;

@@ -26,7 +26,8 @@ public sealed record Solution(Problem Of, TopicId Topic, Items<Premise> Premises
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(Of, Topic, Premises, Parts);
 
-    private static IEnumerable<Step> Within(Step step) => step switch
+    /// <summary>A step and those inside its cases and rows.</summary>
+    internal static IEnumerable<Step> Within(Step step) => step switch
     {
         Split split => split.Cases.SelectMany(c => c.Steps).SelectMany(Within).Prepend(step),
         Series series => series.Rows.SelectMany(r => r.Cells).SelectMany(Within).Prepend(step),

@@ -43,7 +43,8 @@ internal static class QuantityGrammar
     public static string AfterFunction(Angle angle, English english) =>
         angle.Reflex ? "(" + Write(angle, english) + ")" : (english == English.UnitedStates ? "∠" : "") + angle.First.Name + angle.Vertex.Name + angle.Second.Name;
 
-    private static Items<StatementPiece> Pieces(Symbol symbol, English english)
+    /// <summary>The quantity as words and names.</summary>
+    public static Items<StatementPiece> Pieces(Symbol symbol, English english)
     {
         foreach (QuantityRow row in QuantityTable.Rows)
             if (row.Take(symbol) is { } of && row.Row.Write(of, english) is { } pieces) return pieces;

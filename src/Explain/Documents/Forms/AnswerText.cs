@@ -1,0 +1,61 @@
+namespace Explain;
+
+/// <summary>Says answers: = where exact, ≈ where rounded, bounds rounded outwards.</summary>
+internal sealed class AnswerText(Speaker speaker, IClaims claims)
+{
+    private static readonly MathSign About = new("≈");
+
+    /// <summary>AB ≈ 2.90 m; where there is no number, what was proved.</summary>
+    public Items<Inline> Equation(Answer answer, AnswerValue value) => value.Value is not { } number ? Claim(value)
+        : QuantityOf(answer, value) is { } symbol ? [.. Named(symbol, number, value)] : [new MathRun(Row(Amount(number, value)))];
+
+    /// <summary>The value alone: 137 m; 68π m² ≈ 214 m² where an exact form is asked for.</summary>
+    public MathPiece Alone(Value number, AnswerValue value) => Row(Amount(number, value)[1..]);
+
+    /// <summary>Whether the value printed is not the value itself.</summary>
+    public static bool IsRounded(AnswerValue value) => value.Value is { } number && !NumberText.Rounded(number, RoundingOf(value, number)).IsExact;
+
+    public static Rounding RoundingOf(AnswerValue value, Value number) => value.Round ?? Rounding.Default(number.Unit);
+
+    /// <summary>Between 133.2 m and 141.0 m.</summary>
+    public (Items<Inline> Lower, Items<Inline> Upper) Ends(Bounds bounds, AnswerValue value)
+    {
+        Rounding rule = RoundingOf(value, bounds.Lower);
+        return (End(NumberText.LowerBound(bounds.Lower, rule), bounds.Lower, rule), End(NumberText.UpperBound(bounds.Upper, rule), bounds.Upper, rule));
+    }
+
+    /// <summary>The quantity that an answer gives: the one asked for, or the one that the claim found.</summary>
+    public Symbol? QuantityOf(Answer answer, AnswerValue value) => value.Item is null && answer.For.Wanted is { } wanted ? wanted : claims.Find(value.From) switch
+    {
+        Calculation c => c.Target,
+        { Says: Compare { Terms: [SymbolUse use, ..] } } => use.Symbol,
+        _ => answer.For.Wanted,
+    };
+
+    /// <summary>The number as an answer, with its unit.</summary>
+    public MathPiece Rounded(Value number, Rounding rule) => speaker.Math.Number(NumberText.Rounded(number, rule), rule.UnitFor(number.Unit));
+
+    private IEnumerable<Inline> Named(Symbol symbol, Value number, AnswerValue value)
+    {
+        Items<MathPiece> amount = [.. Amount(number, value)];
+        return symbol is DistanceToLine or Bearing or Measure or CircleMeasure
+            ? [.. speaker.Say(new SymbolUse(symbol)), new WordRun(" "), new MathRun(Row([.. amount]))]
+            : [new MathRun(Row([speaker.Math.Symbol(symbol), .. amount]))];
+    }
+
+    private MathPiece[] Amount(Value number, AnswerValue value)
+    {
+        Rounding rule = RoundingOf(value, number);
+        Shown shown = NumberText.Rounded(number, rule);
+        MathPiece rounded = speaker.Math.Number(shown, rule.UnitFor(number.Unit));
+        MathSign equal = MathBuilder.Sign(Relation.Equal);
+        if (shown.IsExact) return [equal, rounded];
+        return rule.Exact && number.Exact is not null ? [equal, speaker.Math.Value(number, isGiven: true), About, rounded] : [About, rounded];
+    }
+
+    private Items<Inline> Claim(AnswerValue value) => claims.Find(value.From) is { } claim ? speaker.Say(claim.Says) : [];
+
+    private Items<Inline> End(Shown shown, Value value, Rounding rule) => [new MathRun(speaker.Math.Number(shown, rule.UnitFor(value.Unit)))];
+
+    private static MathPiece Row(MathPiece[] pieces) => pieces.Length == 1 ? pieces[0] : new MathRow([.. pieces], MathLevel.Relation);
+}

@@ -1,0 +1,55 @@
+namespace Explain;
+
+/// <summary>The formulas of a calculation: the rule in this figure, then formula, substitution, value with its unit.</summary>
+internal sealed class CalculationLines(Speaker speaker, IClaims claims, Detail detail)
+{
+    /// <summary>The lines at the first use of a rule: the law, so the formula; then the numbers.</summary>
+    public Items<MathPiece> Full(Calculation calculation)
+    {
+        Compare formula = Compare.Equal(calculation.Target, calculation.Formula);
+        if (calculation.Law.All(l => l == formula)) return [Chain(calculation)];
+        MathPiece[] laws = [.. calculation.Law.Select(speaker.Math.Compare)];
+        return [.. laws[..^1], So(laws[^1], speaker.Math.Compare(formula)), MathBuilder.Chain([Target(calculation), .. Numbers(calculation)])];
+    }
+
+    /// <summary>All in one line: target = formula = substitution = value.</summary>
+    public MathPiece Chain(Calculation calculation) => MathBuilder.Chain(
+        [Target(calculation), .. UndoesRatio(calculation) ? [] : (MathPiece[])[Formula(calculation)], .. Numbers(calculation)]);
+
+    public MathPiece Target(Calculation calculation) => speaker.Math.Symbol(calculation.Target);
+
+    public MathPiece Formula(Calculation calculation) => speaker.Math.Formula(calculation.Formula);
+
+    public MathPiece Substitution(Calculation calculation) => speaker.Math.Formula(SolutionClaims.Bound(calculation));
+
+    public MathPiece Value(Calculation calculation) => speaker.Math.Value(calculation.Value);
+
+    private IEnumerable<MathPiece> Numbers(Calculation calculation)
+    {
+        Expr bound = SolutionClaims.Bound(calculation);
+        yield return speaker.Math.Formula(bound);
+        if (bound.Subtrees().Count(IsFunction) >= Least) yield return speaker.Math.Formula(bound, FunctionValue);
+        yield return Value(calculation);
+    }
+
+    /// <summary>How many functions a formula must hold for their values to be shown.</summary>
+    private int Least => detail switch
+    {
+        Detail.Brief => int.MaxValue,
+        Detail.Full => 1,
+        _ => 2,
+    };
+
+    private MathPiece? FunctionValue(Expr part) => IsFunction(part) && claims.Evaluate(part) is { } value ? speaker.Math.Number(value) : null;
+
+    private MathRow So(MathPiece law, MathPiece formula) => new([.. Of(law), new MathJoin(Word(StepWords.So())), .. Of(formula)], MathLevel.Relation);
+
+    private string Word(Phrase phrase) => string.Concat(speaker.Say(phrase).OfType<WordRun>().Select(w => w.Text));
+
+    private static Items<MathPiece> Of(MathPiece piece) => piece is MathRow row ? row.Of : [piece];
+
+    private static bool IsFunction(Expr part) => part is Apply { Function: Function.Sine or Function.Cosine or Function.Tangent };
+
+    /// <summary>Whether the formula is an inverse of a sine that is itself a quantity: sin⁻¹ sin ABC says nothing.</summary>
+    private static bool UndoesRatio(Calculation calculation) => calculation.Formula.Subtrees().Any(p => p is Apply { To: SymbolUse { Symbol: Ratio } });
+}

@@ -1,0 +1,24 @@
+namespace Explain;
+
+/// <summary>Checks: each says which part it tests, shows its line, and ends with a tick.</summary>
+internal sealed class CheckBlocks(Page page)
+{
+    private const string Tick = " ✓";
+    private readonly CalculationLines lines = new(page.Speaker, page.Claims, page.Detail);
+
+    public IEnumerable<Block> Of(Section section)
+    {
+        Items<Step> steps = section.Passage.Steps;
+        for (int i = 0; i < steps.Count; i++)
+        {
+            bool last = i == steps.Count - 1;
+            Items<Inline> lead = i == 0 && section.Part.Letter is { } letter ? [new Emphasis([.. page.Speaker.Say(PageWords.Letter(letter)), new WordRun(".")])] : [];
+            Items<Inline> reason = Sentence.Of(page.Reason(steps[i]));
+            Items<Inline> says = steps[i] is Calculation ? [] : Sentence.Of(page.Speaker.Say(steps[i].Says));
+            yield return new ParagraphBlock([], [.. Sentence.Join([lead, reason, says]), .. last ? [new WordRun(Tick)] : (Items<Inline>)[]]);
+            if (steps[i] is Calculation calculation) yield return new DisplayBlock([lines.Chain(calculation)]);
+        }
+
+        foreach (Block remark in page.Remarks(section.Passage.Remarks)) yield return remark;
+    }
+}

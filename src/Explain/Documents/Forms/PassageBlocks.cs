@@ -1,0 +1,101 @@
+namespace Explain;
+
+/// <summary>The steps of a passage as blocks: deductions and algebra as rows of tables, the others each by itself.</summary>
+internal sealed class PassageBlocks(Page page)
+{
+    private readonly CalculationLines lines = new(page.Speaker, page.Claims, page.Detail);
+
+    /// <summary>The blocks of a passage, its answers straight after the step that reaches them.</summary>
+    public IEnumerable<Block> Of(Passage passage, IReadOnlyDictionary<ClaimId, Block> answers)
+    {
+        List<Step> rows = [];
+        foreach (Step step in passage.Steps)
+        {
+            bool isRow = step is Deduction or Algebra;
+            if (!isRow) foreach (Block block in Flush(rows)) yield return block;
+            if (isRow) rows.Add(step);
+            else foreach (Block block in Of(step)) yield return block;
+            if (Answer(step, answers) is not { } answer) continue;
+            foreach (Block block in Flush(rows)) yield return block;
+            yield return answer;
+        }
+
+        foreach (Block block in Flush(rows)) yield return block;
+        foreach (Block remark in page.Remarks(passage.Remarks)) yield return remark;
+    }
+
+    private static Block? Answer(Step step, IReadOnlyDictionary<ClaimId, Block> answers) =>
+        Solution.Within(step).Select(s => answers.GetValueOrDefault(s.Id)).FirstOrDefault(b => b is not null);
+
+    private IEnumerable<Block> Of(Step step) => step switch
+    {
+        Calculation c => [Calculation(c)],
+        Instruction i => [Block(i, Sentence.Join(page.Sentence(i.Act), Reason(i)), [])],
+        Series s => [new SeriesBlocks(page, lines).Of(s)],
+        Split s => new SplitBlocks(page, lines, this).Of(s),
+        _ => Table([step]),
+    };
+
+    private StepBlock Calculation(Calculation calculation) => Block(calculation, Reason(calculation),
+        [new DisplayBlock(page.Numbers.IsAgain(calculation.Id) ? [lines.Chain(calculation)] : lines.Full(calculation)), .. Bindings(calculation)]);
+
+    /// <summary>At full detail, where each value comes from.</summary>
+    private IEnumerable<Block> Bindings(Calculation calculation)
+    {
+        if (page.Detail != Detail.Full || calculation.Bindings.Count == 0) yield break;
+        yield return new ListBlock(Numbered: false, [.. calculation.Bindings.Select(Binding)]);
+    }
+
+    private Items<Inline> Binding(Binding binding)
+    {
+        MathRun says = new(page.Speaker.Math.Compare(Compare.Equal(binding.Of, binding.Is)));
+        return binding.Is is ValueOf { Claim: var claim } && page.Numbers.Of(claim) is not null
+            ? page.Speaker.Say(StepWords.From([claim], ""), ("says", [says])) : [says];
+    }
+
+    public StepBlock Block(Step step, Items<Inline> reason, IEnumerable<Block> body) =>
+        new(Number(page.Numbers.Of(step.Id) is { } number ? [number] : []), Title(step), reason, [.. body, .. page.Remarks(step.Remarks)]);
+
+    public Items<Inline> Reason(Step step) => Sentence.Of(page.Reason(step));
+
+    /// <summary>Step 5. Steps 5 and 6.</summary>
+    public Items<Inline> Number(Items<string> numbers) => numbers.Count == 0 ? [] : Sentence.Of(page.Speaker.Say(PageWords.Step(numbers.Count, numbers)));
+
+    public Items<Inline> Title(Step step) => step.Title is { } title ? page.Sentence(title) : step switch
+    {
+        Calculation { Target: Ratio { Of: var a } ratio } => page.Sentence(ratio.Function switch
+        {
+            Function.Sine => StepWords.FindSine(new(a.First, a.Vertex, a.Second)),
+            Function.Cosine => StepWords.FindCosine(new(a.First, a.Vertex, a.Second)),
+            _ => StepWords.FindTangent(new(a.First, a.Vertex, a.Second)),
+        }),
+        Calculation c => page.Sentence(StepWords.Find(c.Target)),
+        Split => page.Sentence(StepWords.Cases()),
+        Series => page.Sentence(StepWords.Substitute()),
+        _ => [],
+    };
+
+    private IEnumerable<Block> Flush(List<Step> rows)
+    {
+        if (rows.Count == 0) return [];
+        Step[] taken = [.. rows];
+        rows.Clear();
+        return Table(taken);
+    }
+
+    private IEnumerable<Block> Table(Step[] steps) =>
+    [
+        new StepTableBlock([.. Headings.Select(h => Sentence.Capital(page.Speaker.Say(h)))], [.. steps.SelectMany(Rows)]),
+        .. steps.SelectMany(s => page.Remarks(s.Remarks)),
+    ];
+
+    private static Phrase[] Headings => [PageWords.StepColumn(), PageWords.StatementColumn(), PageWords.ReasonColumn()];
+
+    private IEnumerable<StepRow> Rows(Step step) => step is Algebra algebra ? AlgebraRows(algebra)
+        : [new(page.Numbers.Of(step.Id) ?? "", step.Says is HowMany ? [new Strong(page.Speaker.Say(step.Says))] : page.Speaker.Say(step.Says), page.Reason(step))];
+
+    private IEnumerable<StepRow> AlgebraRows(Algebra algebra) => StepNumbers.LinesOf(algebra, page.Detail).Select((line, i) => new StepRow(
+        page.Numbers.OfLine(algebra, i, page.Detail) ?? "",
+        [new MathRun(page.Speaker.Math.Compare(Compare.Equal(line.Says.Left, line.Says.Right)))],
+        i == 0 ? page.Reason(algebra) : MoveReason.Of(line.By, page.Speaker)));
+}

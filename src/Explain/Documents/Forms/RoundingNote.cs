@@ -1,0 +1,34 @@
+namespace Explain;
+
+/// <summary>Says how answers were rounded: 3 significant figures; lengths to …, angles to …</summary>
+internal static class RoundingNote
+{
+    /// <summary>The note in brackets; nothing where no value was rounded.</summary>
+    public static Items<Inline> Of(IEnumerable<AnswerValue> values, Speaker speaker)
+    {
+        (Unit Unit, Rounding Rule)[] rounded = [.. values.Where(AnswerText.IsRounded).Select(v => (v.Value!.Unit, AnswerText.RoundingOf(v, v.Value!)))];
+        if (rounded.Length == 0) return [];
+        Phrase[] rules = [.. rounded.Select(r => Say(r.Rule)).Distinct()];
+        Phrase note = rules.Length == 1 ? RoundingWords.Note(rules[0]) : RoundingWords.Several([.. rounded.Select(r => Of(r.Unit, Say(r.Rule))).Distinct()]);
+        return [new WordRun("("), .. speaker.Say(note), new WordRun(")")];
+    }
+
+    private static Phrase Of(Unit unit, Phrase rule) => unit switch
+    {
+        { IsAngle: true } => RoundingWords.Angles(rule),
+        { Power: 0 } => RoundingWords.Ratios(rule),
+        { Power: 1 } => RoundingWords.Lengths(rule),
+        _ => RoundingWords.Areas(rule),
+    };
+
+    private static Phrase Say(Rounding rule) => rule switch
+    {
+        { Kind: RoundingKind.Nearest } => RoundingWords.Nearest(new Quantity(Exact.Of(rule.Step), rule.Unit ?? Unit.None)),
+        { Kind: RoundingKind.SignificantFigures } => RoundingWords.Figures(rule.Digits),
+        { Digits: 0 } => RoundingWords.Whole(),
+        { Digits: 1 } => RoundingWords.OnePlace(),
+        { Digits: 2 } => RoundingWords.TwoPlaces(),
+        { Digits: 3 } => RoundingWords.ThreePlaces(),
+        _ => RoundingWords.Places(rule.Digits),
+    };
+}

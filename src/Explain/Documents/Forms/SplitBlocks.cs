@@ -1,0 +1,86 @@
+namespace Explain;
+
+/// <summary>A division into cases: one table where the cases take the same steps, otherwise one case after the other.</summary>
+internal sealed class SplitBlocks(Page page, CalculationLines lines, PassageBlocks blocks)
+{
+    public IEnumerable<Block> Of(Split split)
+    {
+        yield return blocks.Block(split, blocks.Reason(split), Says(split));
+        if (split.Cases.Any(c => c.End == CaseEnd.NotThisProblem)) yield return Outcomes(split);
+        else if (Skeleton.IsShared(split.Cases)) yield return Merged(split);
+        else foreach (Block block in split.Cases.SelectMany(One)) yield return block;
+    }
+
+    /// <summary>The cases as a display where they are formulas, otherwise as words.</summary>
+    private IEnumerable<Block> Says(Split split)
+    {
+        if (split.Cases.Any(c => c.End == CaseEnd.NotThisProblem)) return [];
+        if (split.Says is AnyOf any && any.Of.All(s => s is Compare)) return [new DisplayBlock([Either([.. any.Of.Cast<Compare>()])])];
+        return [new ParagraphBlock([], Sentence.Of(page.Speaker.Say(split.Says)))];
+    }
+
+    private MathRow Either(Compare[] any)
+    {
+        List<MathPiece> row = [];
+        foreach (Compare one in any)
+        {
+            if (row.Count > 0) row.Add(new MathJoin(string.Concat(page.Speaker.Say(StepWords.Or()).OfType<WordRun>().Select(w => w.Text))));
+            row.AddRange(((MathRow)page.Speaker.Math.Compare(one)).Of);
+        }
+
+        return new([.. row], MathLevel.Relation);
+    }
+
+    /// <summary>What would follow under other circumstances: a row a case, and what it leads to.</summary>
+    private TableBlock Outcomes(Split split) => new(
+        [[.. Capital(PageWords.CaseColumn())], [.. Capital(PageWords.OutcomeColumn())]],
+        [.. split.Cases.Select(c => (Items<Items<Inline>>)[page.Speaker.Say(c.Assume), c.Steps.Count > 0 ? page.Speaker.Say(c.Steps[^1].Says) : []])]);
+
+    private StepBlock Merged(Split split)
+    {
+        Items<Step> first = split.Cases[0].Steps;
+        DisplayBlock[] formulas = [.. first.OfType<Calculation>().Where(IsTall).Select(c => new DisplayBlock([page.Speaker.Math.Compare(Compare.Equal(c.Target, c.Formula))]))];
+        return new(blocks.Number([.. first.Select(s => page.Numbers.Of(s.Id)).OfType<string>()]),
+            page.Sentence(StepWords.EachCase()), Sentence.Join(first.Select(blocks.Reason)), [.. formulas, Table(split), .. first.SelectMany(s => page.Remarks(s.Remarks))]);
+    }
+
+    private TableBlock Table(Split split) => new(
+        [[], .. split.Cases.Select(CaseName)],
+        [.. Enumerable.Range(0, split.Cases[0].Steps.Count).SelectMany(i => Rows([.. split.Cases.Select(c => c.Steps[i])]))]);
+
+    /// <summary>Case 1 (angle ABC is acute).</summary>
+    private Items<Inline> CaseName(Case one) => Sentence.Capital(page.Speaker.Say(StepWords.Case(one.Name, one.Assume)));
+
+    private IEnumerable<Items<Items<Inline>>> Rows(Step[] steps)
+    {
+        if (steps is not [Calculation first, ..])
+        {
+            yield return [Label(steps[0], []), .. steps.Select(s => page.Speaker.Say(s.Says))];
+            yield break;
+        }
+
+        Calculation[] all = [.. steps.Cast<Calculation>()];
+        bool tall = IsTall(first);
+        if (tall) yield return [Label(first, page.Speaker.Say(StepWords.Substitution())), .. all.Select(c => Run(lines.Substitution(c)))];
+        yield return [tall ? Run(lines.Target(first)) : Label(first, Short(all)), .. all.Select(c => Run(lines.Value(c)))];
+    }
+
+    /// <summary>The formula where the cases have it alike, otherwise only what is found.</summary>
+    private Items<Inline> Short(Calculation[] all) => all.All(c => c.Formula == all[0].Formula)
+        ? Run(page.Speaker.Math.Compare(Compare.Equal(all[0].Target, all[0].Formula))) : Run(lines.Target(all[0]));
+
+    private Items<Inline> Label(Step step, Items<Inline> text) => page.Numbers.Of(step.Id) is { } number ? [new WordRun(number + ". "), .. text] : text;
+
+    private IEnumerable<Block> One(Case one)
+    {
+        yield return new ParagraphBlock(Sentence.Of(CaseName(one)), []);
+        foreach (Block block in blocks.Of(new Passage(PassageUse.Working, one.Steps), new Dictionary<ClaimId, Block>())) yield return block;
+        if (one.End == CaseEnd.Impossible) yield return new ParagraphBlock([], page.Sentence(StepWords.Impossible()));
+    }
+
+    private Items<Inline> Capital(Phrase phrase) => Sentence.Capital(page.Speaker.Say(phrase));
+
+    private bool IsTall(Calculation calculation) => MathTex.IsTall(lines.Formula(calculation));
+
+    private static Items<Inline> Run(MathPiece piece) => [new MathRun(piece)];
+}

@@ -1,0 +1,4 @@
+namespace Explain;
+
+/// <summary>Words of a wording file.</summary>
+internal sealed record WordRun(string Text) : Inline;

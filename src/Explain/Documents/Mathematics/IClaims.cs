@@ -1,0 +1,17 @@
+namespace Explain;
+
+/// <summary>What phrases and formulas refer to: claims, their values and the numbers of their steps.</summary>
+internal interface IClaims
+{
+    /// <summary>The claim; null where it is not known.</summary>
+    Claimed? Find(ClaimId id);
+
+    /// <summary>What stands for the value of a claim: a value, or a formula where letters are still unknown; null where it has none.</summary>
+    ClaimValue? ValueOf(ClaimId id);
+
+    /// <summary>The number under which a page shows it; null where the page shows none.</summary>
+    string? NumberOf(ClaimId id);
+
+    /// <summary>The value of a formula from the givens; null where it has none.</summary>
+    Value? Evaluate(Expr expr);
+}

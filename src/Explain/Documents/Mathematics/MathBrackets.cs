@@ -1,0 +1,4 @@
+namespace Explain;
+
+/// <summary>A piece in brackets.</summary>
+internal sealed record MathBrackets(MathPiece Of) : MathPiece;

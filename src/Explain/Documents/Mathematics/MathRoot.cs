@@ -1,0 +1,4 @@
+namespace Explain;
+
+/// <summary>A square root.</summary>
+internal sealed record MathRoot(MathPiece Of) : MathPiece;

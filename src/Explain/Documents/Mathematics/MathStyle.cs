@@ -1,0 +1,10 @@
+namespace Explain;
+
+/// <summary>How mathematics is written.</summary>
+/// <param name="English">× and angle ABC, or · and m∠ABC.</param>
+/// <param name="Comma">Whether decimals have a comma.</param>
+/// <param name="Figures">The least number of figures of a value in working.</param>
+internal sealed record MathStyle(English English, bool Comma, int Figures)
+{
+    public string Times => English == English.UnitedStates ? "·" : "×";
+}

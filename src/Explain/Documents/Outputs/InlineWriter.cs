@@ -1,0 +1,33 @@
+namespace Explain;
+
+/// <summary>Writes runs in one output, each type escaped in its own way.</summary>
+internal abstract class InlineWriter
+{
+    /// <summary>The folder of the output's templates.</summary>
+    public abstract string Folder { get; }
+
+    public string Write(Items<Inline> runs) => string.Concat(runs.Select(Write));
+
+    /// <summary>A formula on a line of its own, or on several where it is too long for one.</summary>
+    public abstract IEnumerable<string> Display(MathPiece line);
+
+    protected abstract string Words(string text);
+
+    protected abstract string User(string text);
+
+    protected abstract string Mathematics(MathPiece piece);
+
+    protected abstract string Strong(string inner);
+
+    protected abstract string Emphasis(string inner);
+
+    private string Write(Inline run) => run switch
+    {
+        WordRun w => Words(w.Text),
+        UserRun u => User(u.Text),
+        MathRun m => Mathematics(m.Is),
+        Strong s => Strong(Write(s.Runs)),
+        Emphasis e => Emphasis(Write(e.Runs)),
+        _ => throw new ArgumentException(run.GetType().Name, nameof(run)),
+    };
+}

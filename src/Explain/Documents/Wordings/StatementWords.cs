@@ -1,0 +1,14 @@
+namespace Explain;
+
+/// <summary>Statements that are words and not notation.</summary>
+internal static partial class StatementWords
+{
+    [Phrase("statement.how-many")]
+    public static partial Phrase HowMany(int number, Phrase what);
+
+    [Phrase("statement.increases")]
+    public static partial Phrase Increases(Expr what, Symbol with);
+
+    [Phrase("statement.decreases")]
+    public static partial Phrase Decreases(Expr what, Symbol with);
+}

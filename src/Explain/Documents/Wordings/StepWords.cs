@@ -1,0 +1,47 @@
+namespace Explain;
+
+/// <summary>The numbers of steps, and what a step does where it has no title of its own.</summary>
+internal static partial class StepWords
+{
+    [Phrase("step.reference")]
+    public static partial Phrase Steps(int n, Items<string> numbers);
+
+    [Phrase("step.find")]
+    public static partial Phrase Find(Expr what);
+
+    [Phrase("step.find-sine")]
+    public static partial Phrase FindSine(Corner angle);
+
+    [Phrase("step.find-cosine")]
+    public static partial Phrase FindCosine(Corner angle);
+
+    [Phrase("step.find-tangent")]
+    public static partial Phrase FindTangent(Corner angle);
+
+    [Phrase("step.cases")]
+    public static partial Phrase Cases();
+
+    [Phrase("step.each-case")]
+    public static partial Phrase EachCase();
+
+    [Phrase("step.substitute")]
+    public static partial Phrase Substitute();
+
+    [Phrase("step.substitution")]
+    public static partial Phrase Substitution();
+
+    [Phrase("step.so")]
+    public static partial Phrase So();
+
+    [Phrase("step.or")]
+    public static partial Phrase Or();
+
+    [Phrase("step.from")]
+    public static partial Phrase From(Items<ClaimId> steps, string says);
+
+    [Phrase("step.case")]
+    public static partial Phrase Case(string name, Statement assume);
+
+    [Phrase("step.impossible")]
+    public static partial Phrase Impossible();
+}

@@ -93,6 +93,17 @@ public sealed class ExtremesCasesTests
         Assert.IsType<OutsideDomain>(Extremes.Of(NoBounds[name].Formula, NoBounds[name].Box));
 
     [Fact]
+    public void A_comparison_is_decided_over_the_whole_box()
+    {
+        Items<BoxSide> box = [D("A", 38, 1), M("b", 27, 1), M("a", 20, 0.5m)];
+        Assert.Equal(1, Extremes.Sign(Sides.A - Sides.B * Sin(Angles.A), box));
+        Assert.Equal(-1, Extremes.Sign(Sides.A - Sides.B, box));
+        Assert.Null(Extremes.Sign(Sides.A - Sides.B * Make.Number("0.74"), box));
+        Assert.Null(Extremes.Sign(1 / (Sides.A - Sides.B * Make.Number("0.74")) * Make.M("1"), box));
+        Assert.Equal(1, Extremes.Sign(Sides.A * Sides.B - Square(Sides.B) / 2, [M("a", 10, 2), M("b", 12, 3)]));
+    }
+
+    [Fact]
     public void A_symbol_without_a_side_is_a_fault_of_the_caller() =>
         Assert.Throws<ArgumentException>(() => Extremes.Of(Area, [M("a", 1, 0.1m), M("b", 1, 0.1m)]));
 

@@ -73,20 +73,47 @@ public sealed class ZeroTestTests
         Assert.Equal(0, Evaluator.Compare(1 / Pi * Square(radius), Square(M("7")) / Pi));
     }
 
+    [Fact]
+    public void Two_points_seen_from_both_ends_of_a_baseline()
+    {
+        (Expr c, Expr atA, Expr atB, Expr second, Expr other) = (M("100.5"), Deg("40.3"), Deg("80.2"), Deg("75.7"), Deg("45.1"));
+        (Expr p, Expr q) = (c * Sin(atB) / Sin(atA + atB), c * Sin(other) / Sin(second + other));
+        Expr between = Root(Square(p) + Square(q) - 2 * p * q * Cos(second - atA));
+        Hold([(Root(Square(p * Cos(atA) - q * Cos(second)) + Square(p * Sin(atA) - q * Sin(second))), between),
+            (Opposite(p, q, between) + Opposite(q, p, between) + second - atA, Deg("180"))], "two points");
+    }
+
+    [Fact]
+    public void Two_triangles_on_a_diagonal()
+    {
+        (Expr a, Expr b, Expr c, Expr d, Expr e) = (M("7.1"), M("8.3"), M("9.2"), M("6.4"), M("10.5"));
+        (Expr first, Expr second) = (Opposite(b, a, e) + Opposite(c, d, e), Opposite(a, b, e) + Opposite(d, c, e));
+        Expr diagonal = Root(Square(a) + Square(d) - 2 * a * d * Cos(first));
+        Hold([(diagonal, Root(Square(b) + Square(c) - 2 * b * c * Cos(second))),
+            (first + second + Opposite(e, a, b) + Opposite(e, c, d), Deg("360")),
+            (Heron(a, b, e) + Heron(c, d, e), a * d * Sin(first) / 2 + b * c * Sin(second) / 2)], "diagonal");
+    }
+
+    private static Expr Opposite(Expr a, Expr b, Expr c) => ArcCos((Square(b) + Square(c) - Square(a)) / (2 * b * c));
+
+    private static Expr Heron(Expr a, Expr b, Expr c)
+    {
+        Expr half = (a + b + c) / 2;
+        return Root(half * (half - a) * (half - b) * (half - c));
+    }
+
     private static (Expr, Expr)[] TwoSides(Expr a, Expr b, Expr angle)
     {
         Expr c = Root(Square(a) + Square(b) - 2 * a * b * Cos(angle));
-        Expr atA = ArcCos((Square(b) + Square(c) - Square(a)) / (2 * b * c)), atB = ArcCos((Square(a) + Square(c) - Square(b)) / (2 * a * c));
-        Expr half = (a + b + c) / 2;
+        (Expr atA, Expr atB) = (Opposite(a, b, c), Opposite(b, a, c));
         return [(atA + atB + angle, Deg("180")), (a / Sin(atA), b / Sin(atB)), (c, a * Cos(atB) + b * Cos(atA)),
-            (Root(half * (half - a) * (half - b) * (half - c)), a * b * Sin(angle) / 2)];
+            (Heron(a, b, c), a * b * Sin(angle) / 2)];
     }
 
     private static (Expr, Expr)[] ThreeSides(int x, int y, int z)
     {
         (Expr a, Expr b, Expr c) = (M($"{x}.5"), M($"{y}.5"), M($"{z}.5"));
-        Expr atA = ArcCos((Square(b) + Square(c) - Square(a)) / (2 * b * c)), atB = ArcCos((Square(a) + Square(c) - Square(b)) / (2 * a * c));
-        Expr atC = ArcCos((Square(a) + Square(b) - Square(c)) / (2 * a * b));
+        (Expr atA, Expr atB, Expr atC) = (Opposite(a, b, c), Opposite(b, a, c), Opposite(c, a, b));
         return [(atA + atB + atC, Deg("180")), (a / Sin(atA), c / Sin(atC)), (b, a * Cos(atC) + c * Cos(atA)),
             (Square(Sin(atA / 2)) * 4 * b * c, (a + b - c) * (a + c - b))];
     }

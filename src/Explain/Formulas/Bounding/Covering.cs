@@ -29,6 +29,20 @@ internal sealed class Covering(Items<BoxSide> box, BoxCount count)
             : Against(At(derivative, next, s => s.Low), all) || Against(At(derivative, next, s => s.High), all) ? false : null) ? all : Explain.Direction.Neither;
     }
 
+    /// <summary>1 or −1 when the formula is positive or negative everywhere in the box; null when that is not seen.</summary>
+    public int? Sign(Expr formula)
+    {
+        if (At(formula, box, s => s.Middle) is var all && all == Explain.Direction.Neither) return null;
+        int sign = all == Explain.Direction.Rises ? 1 : -1;
+        return Try(MostForDomain, next => new OverBox(next).Of(formula)?.Sign switch
+        {
+            1 => sign == 1,
+            -1 => sign == -1,
+            0 => false,
+            _ => null,
+        }) ? sign : null;
+    }
+
     /// <summary>Whether a test holds for pieces that cover the box. Where it says neither yes nor no, the piece is halved.</summary>
     private bool Try(int most, Func<Items<BoxSide>, bool?> test)
     {

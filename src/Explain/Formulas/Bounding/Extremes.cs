@@ -23,6 +23,14 @@ internal static class Extremes
         Extreme? Chosen(Items<Spot>? spots, int sign) => spots is null ? null : new Choosing(formula, plain.Scale.Unit, sign).Of(spots.Value);
     }
 
+    /// <summary>1 or −1 when the formula is positive or negative for all measurements between their bounds; null when that is not so, or not seen.</summary>
+    /// <exception cref="ArgumentException">A symbol of the formula has no side, or units do not go together.</exception>
+    public static int? Sign(Expr formula, Items<BoxSide> box)
+    {
+        Expr number = new PlainForm(new Interner(), s => Side(s, box).Unit).Of(formula).Number;
+        return new Covering([.. formula.Symbols().Select(s => Side(s, box))], new BoxCount()).Sign(number);
+    }
+
     private static BoxSide Side(Symbol symbol, Items<BoxSide> box) =>
         box.FirstOrDefault(s => s.Of.Equals(symbol)) ?? throw new ArgumentException(symbol.ToString(), nameof(box));
 }

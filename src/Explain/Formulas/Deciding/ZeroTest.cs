@@ -10,6 +10,7 @@ namespace Explain;
 internal static class ZeroTest
 {
     private const int MostBits = 24_576;
+    private const int MostSteps = 100_000;
 
     /// <summary>Null when undecided.</summary>
     public static int? Sign(Expr expr, Reckoner reckoner)
@@ -27,19 +28,20 @@ internal static class ZeroTest
     private static Expr? SineOf(Expr expr, AlgebraicForm form, Reckoner reckoner)
     {
         if (AngleSum.Of(expr, reckoner) is not { } angle || reckoner.Enclose(expr, Enclosure.Ladder[0]) is not { } near) return null;
-        BigInteger whole = angle.Terms.Select(t => t.Value.Reduce().Denominator)
-            .Aggregate(BigInteger.One, (all, d) => all / BigInteger.GreatestCommonDivisor(all, d) * d);
+        BigInteger whole = LeastMultiple(angle.Terms.Select(t => t.Value.Reduce().Denominator));
         return near.High * whole < 180 && near.Low * whole > -180 ? form.SineOf(angle.Times(whole)) : null;
     }
 
     private static bool? IsZero(Expr algebraic)
     {
-        RootTable table = new();
-        return new CosineForm(table).Of(algebraic) is var (top, _) ? IsZero(top, table) : null;
+        BigInteger steps = LeastMultiple(algebraic.Subtrees().OfType<Apply>().Select(a => ((Quantity)a.To).Amount.Rational!.Value.Reduce().Denominator));
+        if (steps > MostSteps) return null;
+        CosineTable table = new((int)steps);
+        return new CosineForm(table).Of(algebraic) is { } ratio ? IsZero(ratio.Top, table) : null;
     }
 
     // p + q√r is 0 only if (p + q√r)(p − q√r) = p² − q²r is, which has one root less. Then it is 0 when the other factor is not.
-    private static bool? IsZero(CosineSum sum, RootTable table)
+    private static bool? IsZero(CosineSum sum, CosineTable table)
     {
         if (sum.IsEmpty) return true;
         if (Nonzero(sum, table, Enclosure.Ladder[0])) return false;
@@ -51,7 +53,7 @@ internal static class ZeroTest
     }
 
     // One factor or both are 0. Both are only if p and q are.
-    private static bool? WhichIsZero(CosineSum sum, CosineSum p, CosineSum q, RootTable table)
+    private static bool? WhichIsZero(CosineSum sum, CosineSum p, CosineSum q, CosineTable table)
     {
         CosineSum other = p + p + -sum;
         foreach (int bits in Enclosure.Ladder)
@@ -66,9 +68,12 @@ internal static class ZeroTest
     private static bool? AllZero(CosineSum sum)
     {
         // π is transcendental: each of its powers stands alone.
-        bool?[] powers = [.. sum.Parts.GroupBy(p => p.Term.PiPower).Select(g => RootsOfUnity.IsZero(g.Select(p => (p.Term.Angle, p.Times))))];
+        bool?[] powers = [.. sum.Parts.GroupBy(p => p.Term.PiPower).Select(g => RootsOfUnity.IsZero(g.Select(p => (new Fraction(p.Term.Angle, sum.Steps), new Fraction(p.Times)))))];
         return powers.Contains(false) ? false : powers.Contains(null) ? null : true;
     }
 
-    private static bool Nonzero(CosineSum sum, RootTable table, int bits) => table.Enclose(sum, bits).Sign is not (null or 0);
+    private static bool Nonzero(CosineSum sum, CosineTable table, int bits) => table.Enclose(sum, bits).Sign is not (null or 0);
+
+    private static BigInteger LeastMultiple(IEnumerable<BigInteger> numbers) =>
+        numbers.Aggregate(BigInteger.One, (all, n) => all / BigInteger.GreatestCommonDivisor(all, n) * n);
 }

@@ -15,7 +15,7 @@ internal static class RootsOfUnity
     /// <summary>Null when the angles are too fine to decide.</summary>
     public static bool? IsZero(IEnumerable<(Fraction Angle, Fraction Times)> cosines)
     {
-        List<(Fraction Part, Fraction Times)> terms = [.. cosines.Select(c => ((c.Angle / 360).Reduce(), c.Times))];
+        List<(Fraction Part, Fraction Times)> terms = [.. cosines.Select(c => ((Whole.Modulo(c.Angle, 360) / 360).Reduce(), c.Times))];
         BigInteger parts = terms.Aggregate(BigInteger.One, (all, t) => all / BigInteger.GreatestCommonDivisor(all, t.Part.Denominator) * t.Part.Denominator);
         if (parts > MostParts) return null;
         int n = (int)parts;

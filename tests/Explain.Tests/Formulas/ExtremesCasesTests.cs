@@ -124,13 +124,13 @@ public sealed class ExtremesCasesTests
             (string name, Expr formula) = formulas[i % formulas.Length];
             Items<BoxSide> box = [.. formula.Symbols().Select(s => Drawn(((Letter)s).Name, random))];
             Bounded bounded = Assert.IsType<Bounded>(Extremes.Of(formula, box));
-            double[] grid = [.. Grid(box, 6).Select(p => Rough(formula, p))];
+            double[] grid = [.. Grid(box, 6).Select(p => Rough.Of(formula, p))];
             (double low, double high, double span) = (bounded.Least.Value.Number, bounded.Greatest.Value.Number, grid.Max() - grid.Min());
             string drawn = $"{name} {string.Join(' ', box)}";
             Assert.True(low <= grid.Min() + 1e-9 && high >= grid.Max() - 1e-9, drawn);
             Assert.True(low >= grid.Min() - 0.05 * span && high <= grid.Max() + 0.05 * span, drawn);
-            Assert.Equal(low, Rough(formula, bounded.Least.At.ToDictionary(l => l.Of, l => l.At.Number)), 9);
-            Assert.Equal(high, Rough(formula, bounded.Greatest.At.ToDictionary(l => l.Of, l => l.At.Number)), 9);
+            Assert.Equal(low, Rough.Of(formula, bounded.Least.At.ToDictionary(l => l.Of, l => l.At.Number)), 9);
+            Assert.Equal(high, Rough.Of(formula, bounded.Greatest.At.ToDictionary(l => l.Of, l => l.At.Number)), 9);
         }
     }
 
@@ -141,24 +141,6 @@ public sealed class ExtremesCasesTests
     private static IEnumerable<Dictionary<Symbol, double>> Grid(Items<BoxSide> box, int steps) => box.Aggregate(
         (IEnumerable<Dictionary<Symbol, double>>)[[]],
         (all, side) => all.SelectMany(p => Enumerable.Range(0, steps + 1).Select(k => new Dictionary<Symbol, double>(p) { [side.Of] = side.Low.ToDouble() + k * side.Width.ToDouble() / steps })));
-
-    /// <summary>A second evaluation, in doubles.</summary>
-    private static double Rough(Expr expr, Dictionary<Symbol, double> at) => expr switch
-    {
-        SymbolUse(var symbol) => at[symbol],
-        Quantity(var amount, _) => amount.Rational!.Value.ToDouble(),
-        Sum(var a, var b) => Rough(a, at) + Rough(b, at),
-        Difference(var a, var b) => Rough(a, at) - Rough(b, at),
-        Product(var a, var b) => Rough(a, at) * Rough(b, at),
-        Quotient(var a, var b) => Rough(a, at) / Rough(b, at),
-        Power(var a, var n) => Math.Pow(Rough(a, at), n),
-        Explain.Root(var a) => Math.Sqrt(Rough(a, at)),
-        Apply(Function.Sine, var a) => Math.Sin(Rough(a, at) * Math.PI / 180),
-        Apply(Function.Cosine, var a) => Math.Cos(Rough(a, at) * Math.PI / 180),
-        Apply(Function.Tangent, var a) => Math.Tan(Rough(a, at) * Math.PI / 180),
-        Apply(Function.ArcTangent, var a) => Math.Atan(Rough(a, at)) * 180 / Math.PI,
-        _ => throw new ArgumentException(expr.ToString()),
-    };
 
     private static Bounded Of(Expr formula, params BoxSide[] box) => Assert.IsType<Bounded>(Extremes.Of(formula, [.. box]));
 

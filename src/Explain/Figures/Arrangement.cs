@@ -8,7 +8,10 @@ namespace Explain;
 /// <param name="Points">All points, those of the problem first.</param>
 internal sealed record Arrangement(Items<Items<Point>> Lines, Items<Point> Points)
 {
-    public Arrangement With(Items<Point> line) => new(Lines.With(line), [.. Points, .. line.Where(p => !Points.Contains(p))]);
+    /// <summary>Corner, then two points on one ray from it, where no more is known of their order.</summary>
+    public Items<(Point From, Point First, Point Second)> Rays { get; init; }
+
+    public Arrangement With(Items<Point> line) => this with { Lines = Lines.With(line), Points = [.. Points, .. line.Where(p => !Points.Contains(p))] };
 
     /// <summary>The symbol under the first name of each of its rays.</summary>
     public Symbol Canonical(Symbol symbol) => symbol switch
@@ -28,7 +31,10 @@ internal sealed record Arrangement(Items<Items<Point>> Lines, Items<Point> Point
     private Point OnRay(Point from, Point through) =>
         Points.FirstOrDefault(p => p == through || SameRay(from, p, through)) ?? through;
 
-    private bool SameRay(Point from, Point first, Point second) => Lines.Any(line =>
+    private bool SameRay(Point from, Point first, Point second) =>
+        Rays.Any(r => r.From == from && ((r.First == first && r.Second == second) || (r.First == second && r.Second == first))) || SameOnLine(from, first, second);
+
+    private bool SameOnLine(Point from, Point first, Point second) => Lines.Any(line =>
     {
         int corner = IndexOf(line, from), i = IndexOf(line, first), j = IndexOf(line, second);
         return corner >= 0 && i >= 0 && j >= 0 && i != corner && j != corner && i < corner == j < corner;

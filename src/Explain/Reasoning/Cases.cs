@@ -6,10 +6,12 @@ internal sealed class Cases(RuleBook book, Working working, Ledger ledger, Ratio
     private readonly Place triangle = ledger.Facts.First(f =>
         f.Kind == PlaceKind.Triangle && TriangleParts.Angles(f).Any(a => ledger.Arrangement.Canonical(a) == sine.Of));
 
+    /// <summary>The cases that hold, with what is known in each.</summary>
+    public Items<(string Name, Ledger Ledger)> Held { get; private set; }
+
     /// <summary>The split, with a claim for each goal in each case that holds; null when a goal stays out of reach.</summary>
     public Step? Split(IReadOnlyList<Symbol> wanted)
     {
-        if (ledger.Compare(new SymbolUse(sine), 1) == 0) return null;
         ClaimId id = ledger.NextStep();
         RuleUse why = Use("angles-with-one-sine", ledger, [sine]);
         List<Case> cases = [];
@@ -30,10 +32,16 @@ internal sealed class Cases(RuleBook book, Working working, Ledger ledger, Ratio
         if (Excluded(inside) is { } excluded) return new Case(name, assume, [angle, excluded], CaseEnd.NotThisProblem);
         Deduction room = Room(inside, out bool holds);
         if (!holds) return new Case(name, assume, [angle, room], CaseEnd.Impossible);
-        return working.Reach(inside, wanted) is { Impossible: false } rest ? new Case(name, assume, [angle, room, .. rest.Steps], CaseEnd.Holds) : null;
+        return working.Reach(inside, wanted) is { Impossible: false } rest && Keep(name, inside) ? new Case(name, assume, [angle, room, .. rest.Steps], CaseEnd.Holds) : null;
     }
 
-    private Edge EdgeOf(Ledger inside, string rule)
+    private bool Keep(string name, Ledger inside)
+    {
+        Held = Held.With((name, inside));
+        return true;
+    }
+
+    public Edge EdgeOf(Ledger inside, string rule)
     {
         Instance instance = Instances.Of(book.Find(new RuleId(rule))!, inside.Facts, inside.Arrangement)
             .First(i => i.Quantities(inside.Arrangement).First() == sine.Of);

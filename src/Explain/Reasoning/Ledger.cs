@@ -31,6 +31,17 @@ internal sealed class Ledger
 
     public ClaimId NextStep() => new(prefix + (++steps).ToString(System.Globalization.CultureInfo.InvariantCulture));
 
+    /// <summary>A ledger that goes on from here without knowing one quantity, to find it again in another way.</summary>
+    public Ledger Without(Symbol symbol)
+    {
+        Ledger other = new(this, prefix) { steps = steps };
+        other.known.Remove(Arrangement.Canonical(symbol));
+        return other;
+    }
+
+    /// <summary>Goes on numbering after the steps of another ledger.</summary>
+    public void After(Ledger other) => steps = other.steps;
+
     /// <summary>A ledger for one case of a split: it knows what this one knows and goes on apart.</summary>
     public Ledger ForCase(ClaimId split, string name) => new(this, $"{split.Name}.{name}.");
 
@@ -50,6 +61,10 @@ internal sealed class Ledger
         }
     }
 
+    /// <summary>Records that two points lie on one ray, whatever their order.</summary>
+    public void LearnRay(Point from, Point first, Point second) =>
+        Arrangement = Arrangement with { Rays = Arrangement.Rays.With((from, first, second)) };
+
     public bool Knows(Symbol symbol) => known.ContainsKey(Arrangement.Canonical(symbol));
 
     public ClaimId ClaimOf(Symbol symbol) => known[Arrangement.Canonical(symbol)];
@@ -65,6 +80,9 @@ internal sealed class Ledger
 
     /// <summary>The value of a formula in known quantities; null outside its domain or undecided.</summary>
     public Value? Evaluate(Expr expr) => Evaluator.Evaluate(Closing.Close(WithValues(expr))) is Evaluated { Value: var value } ? value : null;
+
+    /// <summary>The formula of a claim, traced back to the claims that are left as symbols.</summary>
+    public Expr Opened(ClaimId claim, Func<ClaimId, Symbol?> kept) => Closing.Open(claim, kept);
 
     /// <summary>The sign of a difference of formulas in known quantities, decided; null when it cannot be.</summary>
     public int? Compare(Expr left, Expr right) => Evaluator.Compare(Closing.Close(WithValues(left)), Closing.Close(WithValues(right)));

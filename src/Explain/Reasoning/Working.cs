@@ -40,10 +40,19 @@ internal sealed class Working(RuleBook book, Items<CostedRule> rules)
             .Select(a => new Ratio(Function.Sine, ledger.Arrangement.Canonical(a)))
             .Where(r => routes.Reaches(r) && !routes.Reaches(r.Of)).OrderBy(routes.CostOf).FirstOrDefault();
 
+    /// <summary>A sine of 1 belongs to one angle, the right angle.</summary>
+    private Reached? OneAngle(Ledger ledger, Reached before, Ratio sine, Symbol[] wanted)
+    {
+        Calculation right = Calculate.Step(ledger, new Cases(book, this, ledger, sine).EdgeOf(ledger, "angle-from-sine"))!;
+        return Reach(ledger, wanted) is { } rest ? rest with { Steps = [.. before.Steps, right, .. rest.Steps] } : null;
+    }
+
     private Reached? Divide(Ledger ledger, Routes routes, Ratio sine, Symbol[] wanted)
     {
         Reached before = Emit(ledger, routes, [sine]);
         if (before.Impossible || ledger.Compare(new SymbolUse(sine), 1) is not <= 0) return before with { Impossible = true };
-        return new Cases(book, this, ledger, sine).Split(wanted) is { } split ? new Reached([.. before.Steps, split], false) : null;
+        if (ledger.Compare(new SymbolUse(sine), 1) == 0) return OneAngle(ledger, before, sine, wanted);
+        Cases cases = new(book, this, ledger, sine);
+        return cases.Split(wanted) is { } split ? new Reached([.. before.Steps, split], cases.Held.Count == 0, cases.Held) : null;
     }
 }

@@ -1,6 +1,6 @@
 namespace Explain;
 
-/// <summary>Reads the wording files and templates that the library carries.</summary>
+/// <summary>Reads the files that the library carries: wordings, templates, problem files to begin with.</summary>
 internal static class Resources
 {
     public static IEnumerable<string> Names(string folder) => typeof(Resources).Assembly.GetManifestResourceNames()

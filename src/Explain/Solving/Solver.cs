@@ -1,0 +1,32 @@
+namespace Explain;
+
+/// <summary>Solves problems. Immutable and safe to share: one for a whole application.</summary>
+public sealed class Solver
+{
+    private readonly RuleBook book = RuleBook.Standard;
+    private readonly Items<Topic> topics = Topics.All;
+
+    /// <summary>Solves a problem. Bad mathematics is a result, never an exception.</summary>
+    /// <param name="problem">The problem.</param>
+    public SolveResult Solve(Problem problem)
+    {
+        if (problem.Errors.Count > 0) return new Refused(problem.Errors);
+        if (TopicOf(problem, out ProblemError? error) is not { } topic) return new Refused([error!]);
+        TopicResult result = new SolutionBuilder(problem, topic, book).Build();
+        return result.Solution is null ? new Refused(result.Errors) : new Solved(result.Solution);
+    }
+
+    private Topic? TopicOf(Problem problem, out ProblemError? error)
+    {
+        error = null;
+        if (problem.Topic is not { } id)
+        {
+            error = new("which-topic", [], 0, ErrorPhrases.WhichTopic(string.Join(", ", topics.Select(t => t.Id.Name))), ErrorPhrases.NameTheTopic());
+            return null;
+        }
+
+        Topic? topic = topics.FirstOrDefault(t => t.Id == id);
+        if (topic is null) error = new("unknown-topic", [], 0, ErrorPhrases.UnknownTopic(id.Name), ErrorPhrases.SeeTopics());
+        return topic;
+    }
+}

@@ -1,0 +1,38 @@
+namespace Explain;
+
+/// <summary>Makes deductions and the one instruction that the triangle topics need.</summary>
+internal sealed class Deduce(RuleBook book, Ledger ledger)
+{
+    /// <summary>The deduction by a rule whose pattern points stand for these; null when a condition does not hold.</summary>
+    public Deduction? By(string rule, params (string Pattern, Point Is)[] names)
+    {
+        Schema schema = book.Find(new RuleId(rule))!;
+        Instance instance = Instance.Of(schema, new Renaming(names.ToDictionary(n => new Point(n.Pattern), n => n.Is)), ledger.Arrangement);
+        bool holds = instance.When.All(w => w is Place place ? ledger.ClaimOf(place) is not null
+            : w is Compare c && c.Terms.All(t => t.Symbols().All(ledger.Knows)) && Decide.Holds(c, ledger.Compare) == true);
+        if (!holds) return null;
+        ClaimId id = ledger.NextStep();
+        Statement says = instance.Names.Of(schema.Then);
+        Deduction made = new(id, says, new RuleUse(schema.Rule.Id, Reasons.Roles(ledger, instance), Reasons.From(ledger, instance, [])));
+        ledger.Learn(says, id);
+        return made;
+    }
+
+    /// <summary>Lets a new point be the foot of a perpendicular, with the right angles that this makes.</summary>
+    public Instruction Foot(Point from, Line line, Phrase title)
+    {
+        Point foot = FreePoint();
+        Schema schema = book.Find(new RuleId("foot-of-a-perpendicular"))!;
+        Instance instance = Instance.Of(schema, new Renaming(new Dictionary<Point, Point>
+        {
+            [new("P")] = line.From, [new("Q")] = line.To, [new("T")] = from, [new("F")] = foot,
+        }), ledger.Arrangement);
+        ClaimId id = ledger.NextStep();
+        All says = new([instance.Names.Of(schema.Then), .. new[] { line.From, line.To }.Select(end => new Place(PlaceKind.RightAngle, [new Corner(from, foot, end)]))]);
+        RuleUse why = new(schema.Rule.Id, Reasons.Roles(ledger, instance), Reasons.From(ledger, instance, []));
+        ledger.Learn(says, id);
+        return new Instruction(id, says, why, TopicPhrases.LetFoot(foot, from, line), [foot]) { Title = title };
+    }
+
+    private Point FreePoint() => new[] { "F", "M", "N", "H", "K", "L", "V", "W" }.Select(n => new Point(n)).First(p => !ledger.Arrangement.Points.Contains(p));
+}

@@ -1,0 +1,21 @@
+namespace Explain;
+
+/// <summary>The unknown sides and angles of a triangle, in all its cases.</summary>
+internal static class SolveATriangle
+{
+    public static Topic Topic { get; } = new(new("solve a triangle"), Starters.Triangle)
+    {
+        Working =
+        [
+            new(TriangleRules.Book.AngleSumOfATriangle, 1), new(TriangleRules.Book.SineRule, 1.5, Targets: 2), new(RightAngleRules.Book.SineRatio, 1),
+            new(TriangleRules.Book.CosineRule, 2.5), new(InverseRules.Book.AngleFromCosine, 0.5, Targets: 1),
+        ],
+        Checks =
+        [
+            new(AmbiguousCaseRules.Book.LargerRootOfTheCosineRule, 1, Targets: 1), new(AmbiguousCaseRules.Book.SmallerRootOfTheCosineRule, 1, Targets: 1),
+            new(TriangleRules.Book.AngleSumOfATriangle, 1), new(TriangleRules.Book.SineRule, 2, Targets: 1),
+            new(TriangleRules.Book.ProjectionsOfSides, 2), new(TriangleRules.Book.CosineRule, 3, Targets: 1),
+        ],
+        Plan = _ => [new(TopicPhrases.FindTheRest(), null)],
+    };
+}

@@ -13,15 +13,28 @@ internal sealed record Arrangement(Items<Items<Point>> Lines, Items<Point> Point
 
     public Arrangement With(Items<Point> line) => this with { Lines = Lines.With(line), Points = [.. Points, .. line.Where(p => !Points.Contains(p))] };
 
-    /// <summary>The symbol under the first name of each of its rays.</summary>
-    public Symbol Canonical(Symbol symbol) => symbol switch
+    /// <summary>Quantities in the spelling of the problem: PT where it says PT, not TP.</summary>
+    public Items<Symbol> Spelled { get; init; }
+
+    /// <summary>The symbol under the first name of each of its rays, in the spelling of the problem.</summary>
+    public Symbol Canonical(Symbol symbol)
     {
-        Angle a => Canonical(a),
-        Ratio r => new Ratio(r.Function, Canonical(r.Of)),
+        Symbol plain = Plain(symbol);
+        foreach (Symbol spelled in Spelled)
+            if (spelled == plain) return spelled;
+        return plain;
+    }
+
+    private Symbol Plain(Symbol symbol) => symbol switch
+    {
+        Angle a => Unspelled(a),
+        Ratio r => new Ratio(r.Function, (Angle)Canonical((Symbol)r.Of)),
         _ => symbol,
     };
 
-    public Angle Canonical(Angle angle) =>
+    public Angle Canonical(Angle angle) => (Angle)Canonical((Symbol)angle);
+
+    private Angle Unspelled(Angle angle) =>
         angle with { First = OnRay(angle.Vertex, angle.First), Second = OnRay(angle.Vertex, angle.Second) };
 
     /// <summary>The formula with every angle under its first name.</summary>

@@ -18,7 +18,8 @@ internal static class Calculate
     /// <summary>The law as a textbook writes it before it is solved: either way up, with the unknown on the left.</summary>
     private static Items<Compare> Law(Isolation solved)
     {
-        Items<EquationLine> opening = [.. solved.Lines.TakeWhile(l => l.By.Kind is MoveKind.Start or MoveKind.Invert or MoveKind.Exchange)];
-        return opening.Count == solved.Lines.Count || opening.Count == 0 ? [] : [Compare.Equal(opening[^1].Says.Left, opening[^1].Says.Right)];
+        Items<EquationLine> opening = [.. solved.Lines.TakeWhile(l => l.By.Kind is MoveKind.Start or MoveKind.Invert)];
+        bool isTotal = opening.Count > 0 && opening[^1].Says.Right is Quantity;
+        return opening.Count == solved.Lines.Count || opening.Count == 0 || isTotal ? [] : [Compare.Equal(opening[^1].Says.Left, opening[^1].Says.Right)];
     }
 }

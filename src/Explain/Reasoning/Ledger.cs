@@ -65,6 +65,9 @@ internal sealed class Ledger
     public void LearnRay(Point from, Point first, Point second) =>
         Arrangement = Arrangement with { Rays = Arrangement.Rays.With((from, first, second)) };
 
+    /// <summary>Takes spellings for quantities that are new to the figure.</summary>
+    public void Spell(Items<Symbol> symbols) => Arrangement = Arrangement with { Spelled = [.. Arrangement.Spelled, .. symbols] };
+
     public bool Knows(Symbol symbol) => known.ContainsKey(Arrangement.Canonical(symbol));
 
     public ClaimId ClaimOf(Symbol symbol) => known[Arrangement.Canonical(symbol)];

@@ -1,8 +1,6 @@
-using static Explain.DegreeTrigonometry;
-
 namespace Explain;
 
-/// <summary>Two sides and an angle that is not between them: how many triangles, and the cosine rule as a quadratic.</summary>
+/// <summary>Two sides and an angle that is not between them: how many triangles.</summary>
 [Rule("two-triangles", When = ["F is the foot of the perpendicular from C to AB", "angle BAC < 90°", "CF < CB", "CB < AC"], Then = "2 triangles ABC",
     Roles = ["foot: F", "side: CB", "height: CF", "other: AC", "line: AB", "start: A", "moving: B"],
     Source = "ProofWiki, page Ambiguous_Case_for_Triangle_Side-Side-Angle_Congruence")]
@@ -15,17 +13,4 @@ namespace Explain;
 [Rule("one-triangle-with-a-large-angle", When = ["ABC is a triangle", "angle BAC ≥ 90°", "CB > AC"], Then = "1 triangle ABC",
     Roles = ["side: CB", "other: AC", "line: AB", "start: A", "moving: B", "angle: angle BAC"],
     Source = "ProofWiki, page Ambiguous_Case_for_Triangle_Side-Side-Angle_Congruence")]
-internal static partial class AmbiguousCaseRules
-{
-    [Rule("larger-root-of-the-cosine-rule", When = ["ABC is a triangle", "angle ABC ≤ 90°"], Source = "OpenStax, Precalculus 2e, section 8.2, solved for a side")]
-    [Relation]
-    public static (double, double) LargerRoot(
-        [Quantity("AB")] double side, [Quantity("AC")] double other, [Quantity("CB")] double opposite, [Quantity("angle BAC")] double angle) =>
-        (side, (2 * other * Cos(angle) + System.Math.Sqrt(2 * other * Cos(angle) * (2 * other * Cos(angle)) - 4 * (other * other - opposite * opposite))) / 2);
-
-    [Rule("smaller-root-of-the-cosine-rule", When = ["ABC is a triangle", "angle ABC > 90°"], Source = "OpenStax, Precalculus 2e, section 8.2, solved for a side")]
-    [Relation]
-    public static (double, double) SmallerRoot(
-        [Quantity("AB")] double side, [Quantity("AC")] double other, [Quantity("CB")] double opposite, [Quantity("angle BAC")] double angle) =>
-        (side, (2 * other * Cos(angle) - System.Math.Sqrt(2 * other * Cos(angle) * (2 * other * Cos(angle)) - 4 * (other * other - opposite * opposite))) / 2);
-}
+internal static partial class AmbiguousCaseRules;

@@ -18,7 +18,7 @@ internal static partial class PerpendicularRules
         [Quantity("distance from T to PQ")] double distance, [Quantity("TF")] double perpendicular) =>
         (distance, perpendicular);
 
-    [Rule("perpendicular-side", When = ["right: angle PQT is a right angle"], Roles = ["point: T", "line: PQ"],
+    [Rule("perpendicular-side", When = ["angle PQT = 90°"], Roles = ["point: T", "line: PQ", "corner: Q"],
         Source = "Euclid, Elements, I.19 applied to the right-angled triangle; from memory")]
     [Relation]
     public static (double, double) PerpendicularSide(

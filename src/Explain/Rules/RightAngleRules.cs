@@ -5,28 +5,28 @@ namespace Explain;
 /// <summary>Right-angled triangles, and the ratios of their sides.</summary>
 internal static partial class RightAngleRules
 {
-    [Rule("sine-ratio", When = ["right: angle ABC is a right angle"], Roles = ["triangle: ABC"],
+    [Rule("sine-ratio", When = ["angle ABC is a right angle"], Roles = ["triangle: ABC", "corner: B"],
         Source = "OpenStax, Precalculus 2e, section 5.4")]
     [Relation]
     public static (double, double) SineRatio(
         [Quantity("angle BAC")] double angle, [Quantity("BC")] double opposite, [Quantity("CA")] double hypotenuse) =>
         (Sin(angle), opposite / hypotenuse);
 
-    [Rule("cosine-ratio", When = ["right: angle ABC is a right angle"], Roles = ["triangle: ABC"],
+    [Rule("cosine-ratio", When = ["angle ABC is a right angle"], Roles = ["triangle: ABC", "corner: B"],
         Source = "OpenStax, Precalculus 2e, section 5.4")]
     [Relation]
     public static (double, double) CosineRatio(
         [Quantity("angle BAC")] double angle, [Quantity("AB")] double adjacent, [Quantity("CA")] double hypotenuse) =>
         (Cos(angle), adjacent / hypotenuse);
 
-    [Rule("tangent-ratio", When = ["right: angle ABC is a right angle"], Roles = ["triangle: ABC"],
+    [Rule("tangent-ratio", When = ["angle ABC is a right angle"], Roles = ["triangle: ABC", "corner: B"],
         Source = "OpenStax, Precalculus 2e, section 5.4")]
     [Relation]
     public static (double, double) TangentRatio(
         [Quantity("angle BAC")] double angle, [Quantity("BC")] double opposite, [Quantity("AB")] double adjacent) =>
         (Tan(angle), opposite / adjacent);
 
-    [Rule("pythagoras", When = ["right: angle ABC is a right angle"], Roles = ["triangle: ABC"],
+    [Rule("pythagoras", When = ["angle ABC is a right angle"], Roles = ["triangle: ABC", "corner: B"],
         Source = "Euclid, Elements, I.47")]
     [Relation]
     public static (double, double) Pythagoras(

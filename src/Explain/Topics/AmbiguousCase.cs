@@ -30,6 +30,7 @@ internal sealed class AmbiguousCase(RuleBook book, Ledger ledger, Polygon triang
         Instruction foot = deduce.Foot(c, new Line(a, b), TopicPhrases.CompareWithTheHeight(opposite, c, new Line(a, b)));
         Point f = (Point)foot.Makes[0];
         ledger.LearnRay(a, b, f);
+        ledger.Spell([new Length(c, f)]);
         Items<CostedRule> rules = [new(RightAngleRules.Book.SineRatio, 1)];
         if (new Working(book, rules).Reach(ledger, [new Length(c, f)]) is not { } reached) return null;
         Deduction? count = deduce.By("two-triangles", [.. names, ("F", f)]) ?? deduce.By("one-triangle-that-just-reaches", [.. names, ("F", f)]);

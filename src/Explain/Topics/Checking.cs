@@ -24,7 +24,7 @@ internal sealed class Checking(RuleBook book, Topic topic)
         if (!found.Steps.OfType<Calculation>().SelectMany(c => c.Bindings).Any(b => b.Is is ValueOf v && !v.Claim.Name.StartsWith('g'))) return null;
         ClaimId again = other.ClaimOf(target), first = ledger.ClaimOf(target), id = other.NextStep();
         ledger.After(other);
-        Compare says = Compare.Equal(new ValueOf(again), new ValueOf(first));
+        Compare says = Compare.Equal(target, new ValueOf(first));
         return [.. found.Steps, new Deduction(id, says, new RuleUse(new("same-quantity"), [], [again, first]))];
     }
 }

@@ -12,6 +12,7 @@ internal sealed class Heights(RuleBook book, Ledger ledger, Working working)
         Deduce deduce = new(book, ledger);
         Instruction foot = deduce.Foot(distance.From, distance.To, TopicPhrases.DrawTheShortestDistance());
         Point f = (Point)foot.Makes[0], p = distance.To.From, q = distance.To.To;
+        ledger.Spell([new Length(distance.From, f), new Length(p, f), new Length(f, q)]);
         Deduction? place = deduce.By("foot-between", ("F", f), ("T", distance.From), ("P", p), ("Q", q))
             ?? deduce.By("foot-beyond", ("F", f), ("T", distance.From), ("P", p), ("Q", q))
             ?? deduce.By("foot-beyond", ("F", f), ("T", distance.From), ("P", q), ("Q", p));

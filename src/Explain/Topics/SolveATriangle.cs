@@ -12,7 +12,6 @@ internal static class SolveATriangle
         ],
         Checks =
         [
-            new(AmbiguousCaseRules.Book.LargerRootOfTheCosineRule, 1, Targets: 1), new(AmbiguousCaseRules.Book.SmallerRootOfTheCosineRule, 1, Targets: 1),
             new(TriangleRules.Book.AngleSumOfATriangle, 1), new(TriangleRules.Book.SineRule, 2, Targets: 1),
             new(TriangleRules.Book.ProjectionsOfSides, 2), new(TriangleRules.Book.CosineRule, 3, Targets: 1),
         ],

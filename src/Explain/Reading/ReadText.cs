@@ -1,0 +1,4 @@
+namespace Explain;
+
+/// <summary>A text, as typed.</summary>
+internal sealed record ReadText(string Text, Position At) : ReadNode(At);

@@ -1,6 +1,8 @@
 namespace Explain;
 
-/// <summary>Sizes, and quantities found in two ways.</summary>
-[Rule("acute-by-size", When = ["angle ABC < 90°"], Then = "angle ABC is acute", Roles = ["angle: angle ABC"], Source = "Euclid, Elements, I. definition 12")]
-[Rule("same-quantity", Then = "AB = AB", Source = "Euclid, Elements, common notion 1")]
+/// <summary>Quantities found in two ways, formulas put together, and how a result depends on what was measured.</summary>
+[Rule("same-quantity", Then = Schema.ByEvaluation, Source = "Euclid, Elements, common notion 1")]
+[Rule("earlier-steps", Then = Schema.ByEvaluation, Source = "substitution of equals; Euclid, Elements, common notion 1")]
+[Rule("one-direction", Then = Schema.ByEvaluation, Source = "a derivative of one sign over an interval; common practice, no source")]
+[Rule("ends-of-the-bounds", Then = Schema.ByEvaluation, Source = "a quantity that only rises or only falls is extreme at an end; common practice, no source")]
 internal static partial class MeasurementRules;

@@ -8,6 +8,11 @@ namespace Explain;
 /// <param name="Roles">The roles, quantities of a relation first, in the order declared.</param>
 internal sealed record Schema(Rule Rule, Items<Statement> When, Statement Then, Equation? Law, Items<SchemaRole> Roles)
 {
+    /// <summary>What the conclusion of a rule says that is proved by evaluating its claim, and matches no pattern.</summary>
+    public const string ByEvaluation = "by evaluation";
+
+    public bool IsByEvaluation => Rule.Then == ByEvaluation;
+
     /// <summary>The quantities of a relation, in the order of its parameters.</summary>
     public IEnumerable<Symbol> Quantities => Roles.Where(r => r.Quantity is not null).Take(Rule.Quantities.Count).Select(r => r.Quantity!);
 
@@ -15,7 +20,7 @@ internal sealed record Schema(Rule Rule, Items<Statement> When, Statement Then, 
     {
         Items<SchemaRole> roles = [.. rule.Quantities.Select(q => Role(q, isQuantity: true)), .. rule.Roles.Where(r => !IsQuantityOf(rule, r)).Select(r => Role(r, isQuantity: false))];
         Equation? law = rule.Law is null ? null : LawOf(rule, roles);
-        Statement then = law is null ? Read(rule, rule.Then!) : Compare.Equal(law.Left, law.Right);
+        Statement then = law is null ? rule.Then == ByEvaluation ? new All([]) : Read(rule, rule.Then!) : Compare.Equal(law.Left, law.Right);
         return new Schema(rule, [.. rule.When.Select(w => Read(rule, w))], then, law, roles);
     }
 

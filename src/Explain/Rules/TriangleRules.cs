@@ -38,5 +38,5 @@ internal static partial class TriangleRules
     public static (double, double) Projections(
         [Quantity("AB")] double side, [Quantity("CA")] double first, [Quantity("angle CAB")] double atFirst,
         [Quantity("BC")] double second, [Quantity("angle ABC")] double atSecond) =>
-        (first * Cos(atFirst) + second * Cos(atSecond), side);
+        (side, first * Cos(atFirst) + second * Cos(atSecond));
 }

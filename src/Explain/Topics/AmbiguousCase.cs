@@ -27,7 +27,7 @@ internal sealed class AmbiguousCase(RuleBook book, Ledger ledger, Polygon triang
 
         Expr height = new Product(beside, new Apply(Function.Sine, new SymbolUse(new Angle(b, a, c))));
         if (ledger.Compare(height, opposite) > 0) return null;
-        Instruction foot = deduce.Foot(c, new Line(a, b), TopicPhrases.CompareWithTheHeight(opposite, c, new Line(a, b)));
+        Instruction foot = deduce.Foot(c, new Line(a, b), TopicPhrases.CompareWithTheHeight((Length)ledger.Arrangement.Canonical(opposite), c, new Line(a, b)));
         Point f = (Point)foot.Makes[0];
         ledger.LearnRay(a, b, f);
         ledger.Spell([new Length(c, f)]);

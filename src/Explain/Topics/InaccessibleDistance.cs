@@ -12,9 +12,10 @@ internal static class InaccessibleDistance
         ],
         Checks =
         [
-            new(RightAngleRules.Book.CosineRatio, 1), new(PerpendicularRules.Book.PartsOfASegment, 0.5), new(TriangleRules.Book.ProjectionsOfSides, 3),
+            new(RightAngleRules.Book.CosineRatio, 1), new(PerpendicularRules.Book.PartsOfASegment, 0.5), new(TriangleRules.Book.ProjectionsOfSides, 3, Targets: 1),
             new(TriangleRules.Book.CosineRule, 3, Targets: 1), new(TriangleRules.Book.AngleSumOfATriangle, 4),
         ],
+        Closed = [new(PerpendicularRules.Book.HeightOnABaseline, 1, Targets: 1)],
         Cautions = [TopicPhrases.Outdoors(), TopicPhrases.Permission()],
         Plan = problem =>
         [

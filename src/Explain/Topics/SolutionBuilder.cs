@@ -11,6 +11,7 @@ internal sealed class SolutionBuilder
     private readonly Refusals refusals;
     private readonly Dictionary<Symbol, Symbol> found = [];
     private readonly List<Step> done = [];
+    private readonly Dictionary<Symbol, (ClaimId From, Bounds Bounds)> shown = [];
     private Items<(string Name, Ledger Ledger)> cases;
 
     public SolutionBuilder(Problem problem, Topic topic, RuleBook book)
@@ -50,14 +51,26 @@ internal sealed class SolutionBuilder
     private Part? PartOf(string? letter, Items<Goal> goals, bool isFirst)
     {
         List<Passage> passages = [];
-        if (isFirst && topic.Plan(problem) is { Count: > 0 } plan) passages.Add(new(PassageUse.Plan, []) { Remarks = plan });
-        if (isFirst && new AmbiguousCase(book, Ledger, Triangle).Count() is { } count) passages.Add(count);
+        if (isFirst) passages.AddRange(Before());
         if (Work(goals) is not { } steps) return null;
         done.AddRange(steps);
-        if (steps.Count > 0) passages.Add(new(goals.All(g => g.Kind == GoalKind.Bounds) ? PassageUse.Bounds : PassageUse.Working, steps));
+        if (steps.Count > 0) passages.Add(new(PassageUse.Working, steps));
+        foreach (Goal bounds in goals.Where(g => g.Kind == GoalKind.Bounds))
+            if (BoundsOf(bounds) is { } shown) passages.Add(shown);
         Items<Answer>? answers = Answers(goals);
         return answers is null ? null : new Part(letter, goals, [.. passages], answers.Value);
     }
+
+    /// <summary>The plan, and the count of triangles where it is in question.</summary>
+    private IEnumerable<Passage> Before()
+    {
+        Passage? count = new AmbiguousCase(book, Ledger, Triangle).Count();
+        Items<Remark> plan = count is null ? topic.Plan(problem) : [new(TopicPhrases.CountFirst(), null)];
+        return new[] { new Passage(PassageUse.Plan, []) { Remarks = plan }, count }.OfType<Passage>();
+    }
+
+    private Passage? BoundsOf(Goal goal) => cases.Count > 0 ? null
+        : new BoundsWorking(book, topic, opening.Premises, Ledger).Of(found.GetValueOrDefault(goal.Wanted!, goal.Wanted!), shown);
 
     private Items<Step>? Work(Items<Goal> goals)
     {
@@ -116,6 +129,7 @@ internal sealed class SolutionBuilder
         ClaimId from = ledger.ClaimOf(quantity);
         Value value = ledger.Evaluate(new ValueOf(from))!;
         Bounds? bounds = new Tolerances(opening.Premises, ledger).Of(quantity);
+        if (goal.Kind == GoalKind.Bounds && shown.TryGetValue(quantity, out (ClaimId From, Bounds Bounds) worked)) (from, bounds) = worked;
         if (goal.Kind == GoalKind.Bounds && bounds is null) return null;
         string? item = goal.Kind is GoalKind.Angles or GoalKind.Sides ? QuantityGrammar.Write(symbol, English.UnitedKingdom) : null;
         return new(name, item, from, value, Rounding(value), bounds);

@@ -10,12 +10,18 @@ internal sealed class Tolerances(Items<Premise> premises, Ledger ledger)
     /// <summary>The bounds of a known quantity; null when the data carry no tolerances or there is no bound.</summary>
     public Bounds? Of(Symbol symbol)
     {
+        if (Extremes(symbol) is not { } bounded) return null;
+        Value found = ledger.Evaluate(new ValueOf(ledger.ClaimOf(symbol)))!;
+        return new(bounded.Least.Value.In(found.Unit), bounded.Greatest.Value.In(found.Unit), new Subdivided(bounded.Boxes, At(bounded.Least), At(bounded.Greatest)));
+    }
+
+    /// <summary>The extremes of a known quantity; null when the data carry no tolerances or there is no bound.</summary>
+    public Bounded? Extremes(Symbol symbol)
+    {
         if (!Any) return null;
         Expr formula = Open(ledger.ClaimOf(symbol));
         Items<BoxSide> box = [.. measured.Select(Side).Where(s => formula.Symbols().Contains(s.Of))];
-        if (box.Count == 0 || Extremes.Of(formula, box) is not Bounded bounded) return null;
-        Value found = ledger.Evaluate(new ValueOf(ledger.ClaimOf(symbol)))!;
-        return new(bounded.Least.Value.In(found.Unit), bounded.Greatest.Value.In(found.Unit), new Subdivided(bounded.Boxes, At(bounded.Least), At(bounded.Greatest)));
+        return box.Count == 0 ? null : Explain.Extremes.Of(formula, box) as Bounded;
     }
 
     private static Items<Binding> At(Extreme extreme) => [.. extreme.At.Where(a => a.At.Exact is not null).Select(a => new Binding(a.Of, new Quantity(a.At.Exact!, a.At.Unit)))];
@@ -23,7 +29,7 @@ internal sealed class Tolerances(Items<Premise> premises, Ledger ledger)
     private static Symbol SymbolOf(Premise premise) => ((SymbolUse)((Compare)premise.Says).Terms[0]).Symbol;
 
     /// <summary>The closed formula of a claim, measured givens left as symbols.</summary>
-    private Expr Open(ClaimId claim) => ledger.Opened(claim, id => measured.FirstOrDefault(m => m.Id == id) is { } premise ? SymbolOf(premise) : null);
+    public Expr Open(ClaimId claim) => ledger.Opened(claim, id => measured.FirstOrDefault(m => m.Id == id) is { } premise ? SymbolOf(premise) : null);
 
     private static BoxSide Side(Premise premise)
     {

@@ -20,6 +20,9 @@ public sealed class Topic
 
     internal Items<Phrase> Cautions { get; init; }
 
+    /// <summary>Relations that write a quantity in terms of measurements alone, where they apply.</summary>
+    internal Items<CostedRule> Closed { get; init; }
+
     internal Items<Phrase> Assumptions { get; init; }
 
     internal Func<Problem, Items<Remark>> Plan { get; init; } = _ => [];

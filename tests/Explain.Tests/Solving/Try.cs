@@ -1,23 +1,15 @@
 namespace Explain.Tests.Solving;
 public sealed class Try
 {
-    internal static Given G(string of, string value) { ValueReader.TryRead(value, out var v, out _); return new(QuantityGrammar.Read(of)!, v!.Is, v!.Within, value, default); }
-    internal static Problem P(string topic, string figure, (string, string)[] given, params string[] find) => new()
-    {
-        Topic = new(topic), File = "try.yaml", Title = "A try", Question = "What is asked.",
-        Figure = [.. figure.Split(';').Select(f => new FigureStatement(StatementGrammar.Read(f)!, default))],
-        Given = [.. given.Select(g => G(g.Item1, g.Item2))],
-        Find = [.. find.Select(f => new Goal(f, QuantityGrammar.Read(f)!, GoalKind.Value))],
-    };
     [Theory]
-    [InlineData("inaccessible distance")]
-    [InlineData("solve a triangle")]
-    public void Page(string topic)
+    [InlineData("03-baseline-and-two-angles")]
+    [InlineData("07-two-triangles")]
+    public void Page(string name)
     {
-        var p = topic[0] == 'i' ? P(topic, "PQT is a triangle", [("PQ", "120 m"), ("angle QPT", "62°"), ("angle PQT", "71°")], "PT", "QT", "distance from T to PQ")
-          : P(topic, "ABC is a triangle", [("angle BAC", "38°"), ("AC", "2.5 m"), ("CB", "1.8 m")], "AB", "angle ABC");
+        string text = File.ReadAllText("/work/shared/examples/" + name + ".yaml").Replace("  d: distance from T to PQ by scale drawing\n","").Replace("  d: Use a scale drawing to find the distance in (b).\n","");
+        var p = Problem.Read(text, name + ".yaml");
         var r = new Solver().Solve(p);
-        if (r is Refused f) Assert.Fail(string.Join("\n", f.Errors.Select(e => e.Code + " " + new Renderer(English.UnitedKingdom).Say(e))));
-        Assert.Fail(new Renderer(English.UnitedKingdom).Render(((Solved)r).Solution, Form.WorkedSolution, Output.Markdown));
+        if (r is Refused f) Assert.Fail(string.Join("\n", f.Errors.Select(e => e.Code + " " + string.Join(",", e.Lines) + new Renderer(English.UnitedKingdom).Say(e))));
+        foreach (var o in new[]{Output.Markdown, Output.Latex}) foreach (var e in new[]{English.UnitedKingdom, English.UnitedStates}) File.WriteAllText($"/tmp/out-{name}-{e}.{(o==Output.Markdown?"md":"tex")}", new Renderer(e).Render(((Solved)r).Solution, Form.WorkedSolution, o));
     }
 }

@@ -1,0 +1,17 @@
+namespace Explain.Tests.Placing;
+
+internal static class Drawn
+{
+    public static Polygon Triangle { get; } = new([new("A"), new("B"), new("C")]);
+
+    public static Symbol Of(string quantity) => QuantityGrammar.Read(quantity)!;
+
+    public static Problem Problem(string figure, (string Of, string Is)[] given) => new()
+    {
+        Figure = [.. figure.Split("; ").Select(f => new FigureStatement(StatementGrammar.Read(f)!, default))],
+        Given = [.. given.Select(g => new Given(Of(g.Of), ValueReader.TryRead(g.Is, out GivenValue? value, out _) ? value!.Is : throw new ArgumentException(g.Is), null, g.Is, default))],
+    };
+
+    public static Items<Layout> Layouts(string figure, params (string Of, string Is)[] given) =>
+        new TriangleModel().Layouts(Problem(figure, given), 192)!.Value;
+}

@@ -39,7 +39,7 @@ internal sealed class AnswerText(Speaker speaker, IClaims claims)
     {
         Items<MathPiece> amount = [.. Amount(number, value)];
         return symbol is DistanceToLine or Bearing or Measure or CircleMeasure
-            ? [.. speaker.Say(new SymbolUse(symbol)), new WordRun(" "), new MathRun(Row([.. amount]))]
+            ? [.. speaker.Say(new SymbolUse(symbol)), new MathRun(Row([.. amount]))]
             : [new MathRun(Row([speaker.Math.Symbol(symbol), .. amount]))];
     }
 

@@ -20,7 +20,7 @@ internal static class MarkdownEscape
                 || (c == '<' && (char.IsAsciiLetter(next) || next is '/' or '!' or '?'))
                 || (c == '&' && (char.IsAsciiLetterOrDigit(next) || next == '#'))
                 || (first && AtStart.Contains(c, StringComparison.Ordinal))
-                || (c is '.' or ')' && i > 0 && text.AsSpan(0, i).Trim().IndexOfAnyExceptInRange('0', '9') < 0);
+                || (c is '.' or ')' && next == ' ' && i > 0 && text.AsSpan(0, i).Trim().IndexOfAnyExceptInRange('0', '9') < 0);
             if (special) escaped.Append('\\');
             escaped.Append(c);
         }

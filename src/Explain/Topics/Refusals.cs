@@ -7,6 +7,7 @@ internal sealed class Refusals(Problem problem, Ledger ledger)
     {
         Symbol[] sides = [.. TriangleParts.Sides(triangle).Where(ledger.Knows)], angles = [.. TriangleParts.Angles(triangle).Where(ledger.Knows)];
         if (sides.Length == 3) return Sides(sides);
+        if (angles.Length == 3 && ledger.Compare(new Sum(angles[0], angles[1]), Expr.Degrees(180)) < 0) return ThirdAngle(angles);
         if (angles.Length >= 2) return Rays(angles);
         return Error("does-not-reach", problem.Given, ErrorPhrases.DoesNotReach(Facts, Opposite(sides, angles[0]), Height(sides, angles[0])), ErrorPhrases.CheckMeasurements());
     }
@@ -33,6 +34,13 @@ internal sealed class Refusals(Problem problem, Ledger ledger)
             flat ? ErrorPhrases.FlatTriangle(Facts) : ErrorPhrases.NoTriangle(Facts, Known(longest), total), ErrorPhrases.CheckLengths());
     }
 
+    private ProblemError ThirdAngle(Symbol[] angles)
+    {
+        Given last = problem.Given.Last(g => angles.Contains(g.Of));
+        Symbol[] others = [.. angles.Where(a => a != last.Of)];
+        return Contradiction(last, Known(new Difference(new Difference(Expr.Degrees(180), others[0]), others[1])));
+    }
+
     private ProblemError Rays(Symbol[] angles) => Error("rays-do-not-meet", [.. problem.Given.Where(g => g.Of is Angle)],
         ErrorPhrases.RaysDoNotMeet(angles[0], angles[1], Known(new Sum(angles[0], angles[1]))), ErrorPhrases.OtherDirection());
 
@@ -40,7 +48,9 @@ internal sealed class Refusals(Problem problem, Ledger ledger)
         sides.First(s => s is Length l && l.From != ((Angle)angle).Vertex && l.To != ((Angle)angle).Vertex);
 
     private Expr Height(Symbol[] sides, Symbol angle) =>
-        Known(new Product(sides.First(s => s != Opposite(sides, angle)), new Apply(Function.Sine, angle)));
+        ledger.Compare(angle, Expr.Degrees(90)) < 0 ? Known(new Product(Beside(sides, angle), new Apply(Function.Sine, angle))) : Known(Beside(sides, angle));
+
+    private static Symbol Beside(Symbol[] sides, Symbol angle) => sides.First(s => s != Opposite(sides, angle));
 
     /// <summary>The formula's value as digits.</summary>
     private Quantity Known(Expr expr) => Digits.Of(ledger.Evaluate(expr)!);

@@ -10,27 +10,22 @@ internal sealed class Batch(SolveOptions options, Streams streams)
     /// <summary>Solves all files; a fault in one does not stop the others.</summary>
     public ExitCode Run(CancellationToken cancel)
     {
-        ExitCode worst = ExitCode.Solved;
+        HashSet<ExitCode> codes = [];
         foreach (string file in options.Files)
         {
             if (cancel.IsCancellationRequested) return ExitCode.Cancelled;
-            ExitCode code = Guarded(file);
-            if (code > worst) worst = code;
+            codes.Add(Guarded(file));
         }
 
-        if (cancel.IsCancellationRequested) return ExitCode.Cancelled;
-        return Ended(worst);
+        return Ended(codes);
     }
 
     /// <summary>A failed verification outranks all; a file that cannot be used outranks one that is at fault.</summary>
-    private ExitCode Ended(ExitCode worst) => worst switch
-    {
-        ExitCode.Unusable when verificationFailed => ExitCode.Unverified,
-        ExitCode.AtFault when options.Files.Length > 1 => ExitCode.SomeFailed,
-        _ => worst,
-    };
-
-    private bool verificationFailed;
+    private ExitCode Ended(HashSet<ExitCode> codes) =>
+        codes.Contains(ExitCode.Unverified) ? ExitCode.Unverified
+        : codes.Contains(ExitCode.Unusable) ? ExitCode.Unusable
+        : !codes.Contains(ExitCode.AtFault) ? ExitCode.Solved
+        : options.Files.Length > 1 ? ExitCode.SomeFailed : ExitCode.AtFault;
 
     private ExitCode Guarded(string file)
     {
@@ -46,7 +41,6 @@ internal sealed class Batch(SolveOptions options, Streams streams)
         catch (Exception fault)
         {
             streams.Error.WriteLine($"{file}: a fault of this program; please report it. {(options.Debug ? fault.ToString() : fault.Message)}");
-            verificationFailed = true;
             return ExitCode.Unverified;
         }
     }
@@ -68,8 +62,7 @@ internal sealed class Batch(SolveOptions options, Streams streams)
                 return ExitCode.AtFault;
             default:
                 report.Findings((Failed)result);
-                verificationFailed = true;
-                return ExitCode.Unverified;
+                    return ExitCode.Unverified;
         }
     }
 

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Explain.Cli;
 
 /// <summary>Says on standard error what is wrong with a file: where, what, what to do, and a code.</summary>
@@ -20,14 +22,18 @@ internal sealed class Report(string file, Renderer renderer, TextWriter error)
     }
 
     /// <summary>line 5; lines 5 and 6; lines 4 to 6; lines 4, 6 and 9; with a comma before.</summary>
-    internal static string LinesOf(Items<int> lines) => lines.Count switch
+    internal static string LinesOf(Items<int> lines)
     {
-        0 => "",
-        1 => $", line {lines[0]}",
-        2 => $", lines {lines[0]} and {lines[1]}",
-        _ when lines[^1] - lines[0] == lines.Count - 1 => $", lines {lines[0]} to {lines[^1]}",
-        _ => $", lines {string.Join(", ", lines.Take(lines.Count - 1))} and {lines[^1]}",
-    };
+        string[] text = [.. lines.Select(l => l.ToString(CultureInfo.InvariantCulture))];
+        return text switch
+        {
+            [] => "",
+            [var only] => $", line {only}",
+            [var first, var second] => $", lines {first} and {second}",
+            _ when lines[^1] - lines[0] == lines.Count - 1 => $", lines {text[0]} to {text[^1]}",
+            _ => $", lines {string.Join(", ", text[..^1])} and {text[^1]}",
+        };
+    }
 
     private void Say(string place, string message, string? remedy, string code)
     {

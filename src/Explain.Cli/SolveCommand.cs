@@ -11,7 +11,7 @@ internal sealed class SolveCommand
         ("worked-solution", Form.WorkedSolution), ("question", Form.Question), ("answer", Form.Answer));
     private readonly Option<Format> output = Choice.Of("--output", "The notation; json prints answers, one object a line",
         ("markdown", Format.Markdown), ("latex", Format.Latex), ("json", Format.Json));
-    private readonly Option<English> english = Choice.Of("--english", "The English", ("uk", English.Uk), ("us", English.Us));
+    private readonly Option<English> english = Choice.Of("--english", "The English", ("uk", English.UnitedKingdom), ("us", English.UnitedStates));
     private readonly Option<Detail> detail = Choice.Of("--detail", "How much of the working",
         ("standard", Detail.Standard), ("brief", Detail.Brief), ("full", Detail.Full));
     private readonly Option<string?> into = new("--into") { Description = "The folder to write results to, one file for each problem", HelpName = "DIR" };

@@ -1,1 +1,3 @@
-return 0;
+using Explain.Cli;
+
+return await Application.Run(args, new Streams(Streams.StandardInput(), Streams.StandardOutput(), Streams.StandardError()));

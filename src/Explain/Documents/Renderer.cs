@@ -82,6 +82,13 @@ public sealed class Renderer
     /// <param name="of">The solution that it belongs to, from which its values come.</param>
     public string Say(Statement statement, Solution of) => Plain(PageOf(of).Speaker.Say(statement));
 
+    /// <summary>The ends of an answer's bounds, each rounded outwards as the answer is rounded.</summary>
+    internal (string Lower, string Upper) Ends(AnswerValue value)
+    {
+        (Items<Inline> lower, Items<Inline> upper) = new AnswerText(speaker, NoClaims.All).Ends(value.Bounds!, value);
+        return (Plain(lower), Plain(upper));
+    }
+
     private Page PageOf(Solution solution) => new(solution, table, Style(RoundingKept.Figures(solution.Parts.SelectMany(p => p.Answers))), Options.Detail);
 
     private MathStyle Style(int figures) => new(Options.English, Options.Numbers == DecimalSign.Comma, figures);

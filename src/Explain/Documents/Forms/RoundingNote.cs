@@ -21,7 +21,7 @@ internal static class RoundingNote
         _ => RoundingWords.Areas(rule),
     };
 
-    private static Phrase Say(Rounding rule) => rule switch
+    public static Phrase Say(Rounding rule) => rule switch
     {
         { Kind: RoundingKind.Nearest } => RoundingWords.Nearest(new Quantity(Exact.Of(rule.Step), rule.Unit ?? Unit.None)),
         { Kind: RoundingKind.SignificantFigures } => RoundingWords.Figures(rule.Digits),

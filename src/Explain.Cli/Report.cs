@@ -1,0 +1,47 @@
+using System.Globalization;
+
+namespace Explain.Cli;
+
+/// <summary>Says on standard error what is wrong with a file: where, what, what to do, and a code.</summary>
+internal sealed class Report(string file, Renderer renderer, TextWriter error)
+{
+    public void Errors(Refused refused)
+    {
+        foreach (ProblemError e in refused.Errors) Say(file + LinesOf(e.Lines), renderer.Say(e.Message), e.Remedy is null ? null : renderer.Say(e.Remedy), e.Code);
+    }
+
+    public void Warnings(Solution solution)
+    {
+        foreach (Warning w in solution.Warnings) Say(file + ", warning", renderer.Say(w.Message), null, w.Code);
+    }
+
+    public void Findings(Failed failed)
+    {
+        error.WriteLine($"{file}: the solution failed its own verification, so there is no answer. Please report it.");
+        foreach (Finding f in failed.Findings) error.WriteLine($"  {f.Test}{(f.Claim is { } claim ? $", {claim}" : "")}: {f.Detail}");
+    }
+
+    /// <summary>line 5; lines 5 and 6; lines 4 to 6; lines 4, 6 and 9; with a comma before.</summary>
+    internal static string LinesOf(Items<int> lines)
+    {
+        string[] text = [.. lines.Select(l => l.ToString(CultureInfo.InvariantCulture))];
+        return text switch
+        {
+            [] => "",
+            [var only] => $", line {only}",
+            [var first, var second] => $", lines {first} and {second}",
+            _ when lines[^1] - lines[0] == lines.Count - 1 => $", lines {text[0]} to {text[^1]}",
+            _ => $", lines {string.Join(", ", text[..^1])} and {text[^1]}",
+        };
+    }
+
+    private void Say(string place, string message, string? remedy, string code)
+    {
+        string what = $"{place}: {Ended(message)}";
+        error.WriteLine(remedy is null ? $"{what}  [{code}]" : $"{what}\n  {Ended(Capital(remedy))}  [{code}]");
+    }
+
+    private static string Ended(string text) => text.Length == 0 || text[^1] is '.' or '?' or '!' ? text : text + ".";
+
+    private static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+}

@@ -70,6 +70,7 @@ internal static class Denesting
         return (upper.Sum is null && upper.IsDecided) || (lower.Sum is null && lower.IsDecided) ? Denested.Nested : Denested.Unknown;
     }
 
+    // The upper root is not less than the lower, so neither candidate is negative.
     private static Denested Verified(SurdSum sum, SurdSum upper, SurdSum lower)
     {
         foreach (var candidate in new[] { upper + lower, upper + -lower })
@@ -81,7 +82,7 @@ internal static class Denesting
 
             if (square.Equals(sum))
             {
-                return Denested.Is(candidate.Sign() < 0 ? -candidate : candidate);
+                return Denested.Is(candidate);
             }
         }
 

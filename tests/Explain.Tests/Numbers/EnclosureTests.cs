@@ -118,6 +118,7 @@ public sealed class EnclosureTests
         Assert.Equal(Enclosure.Of(45, 192), Trigonometry.ArcTan(Enclosure.Of(1, 192)));
         Assert.Equal(Enclosure.Of(12, 192), Enclosure.Sqrt(Enclosure.Of(144, 192)));
         Assert.Equal(Between(0, 9), Enclosure.Power(Between(-2, 3), 2));
+        Assert.Equal(Enclosure.Between(0, 9, 0), Enclosure.Power(Enclosure.Between(-2, 3, 0), 2));
         Assert.Equal(Between(-8, 27), Enclosure.Power(Between(-2, 3), 3));
         Assert.Equal(Between(1, 1), Enclosure.Power(Between(-2, 3), 0));
         Assert.Equal(Between(-3, -1), Enclosure.Divide(Between(1, 3), Enclosure.Of(-1, 192)));
@@ -139,6 +140,19 @@ public sealed class EnclosureTests
         Assert.False(Between(1, 2).Overlaps(Between(3, 4)));
         Assert.Equal((new Fraction(5, 2), (Fraction)1), (Between(2, 3).Middle, Between(2, 3).Width));
         Assert.Equal(Between(1, 4), Enclosure.Hull(Between(1, 2), Between(3, 4)));
+    }
+
+    [Fact]
+    public void Whole_numbers_are_divided_in_the_stated_direction()
+    {
+        foreach (int a in Enumerable.Range(-12, 25))
+        {
+            foreach (int b in Enumerable.Range(-5, 11).Where(b => b != 0))
+            {
+                Assert.Equal((BigInteger)Math.Floor((double)a / b), Whole.FloorDivide(a, b));
+                Assert.Equal((BigInteger)Math.Ceiling((double)a / b), Whole.CeilingDivide(a, b));
+            }
+        }
     }
 
     [Fact]

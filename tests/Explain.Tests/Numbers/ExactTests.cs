@@ -87,6 +87,28 @@ public sealed class ExactTests
         iter: 500 * Scale);
 
     [Theory]
+    [InlineData("√2")]
+    [InlineData("π")]
+    [InlineData("5√3/(7π)")]
+    [InlineData("(17π + 18)/π²")]
+    [InlineData("√(41 − 20√2)/3")]
+    public void Enclosures_are_narrow_and_agree_with_the_second_implementation(string typed)
+    {
+        BigInteger two = SecondOpinion.Root(SecondOpinion.Of(2)), pi = SecondOpinion.Pi;
+        BigInteger expected = typed switch
+        {
+            "√2" => two,
+            "π" => pi,
+            "5√3/(7π)" => SecondOpinion.Over(5 * SecondOpinion.Root(SecondOpinion.Of(3)), 7 * pi),
+            "(17π + 18)/π²" => SecondOpinion.Over(17 * pi + SecondOpinion.Of(18), SecondOpinion.Times(pi, pi)),
+            _ => SecondOpinion.Root(SecondOpinion.Of(41) - 20 * two) / 3,
+        };
+        Enclosure enclosure = Read(typed).Enclose(192);
+        Assert.True(enclosure.Contains(SecondOpinion.ToFraction(expected)));
+        Assert.True(enclosure.Width <= new Fraction(2, BigInteger.One << 192));
+    }
+
+    [Theory]
     [InlineData("√(3 + 2√2)", "√2 + 1")]
     [InlineData("√(3 − 2√2)", "√2 − 1")]
     [InlineData("√(9 + 6√2)", "√6 + √3")]
@@ -162,8 +184,18 @@ public sealed class ExactTests
         Assert.Equal(new Fraction(big, small), Exact.Root(Exact.Of(square))?.Rational);
         if (Squares.Split(big) is not var (outside, inside)) return;
         Assert.Equal(big, outside * outside * inside);
-        for (int prime = 2; prime < 2000; prime++) Assert.False((inside % (prime * prime)).IsZero);
+        for (int prime = 2; prime < 2000; prime++)
+            Assert.False((inside % (prime * prime)).IsZero);
     }, iter: 1000 * Scale);
+
+    [Fact]
+    public void A_number_too_long_to_be_taken_apart_is_left_alone()
+    {
+        // 65537 and 65539 are prime, and above every divisor that is tried.
+        Assert.Null(Squares.Split(new BigInteger(65537) * 65537 * 65539));
+        Assert.Null(Exact.Root(Exact.Of(65537L * 65537 * 65539)));
+        Assert.Equal(4 * 65537, Exact.Root(Exact.Of(16L * 65537 * 65537))!.Rational);
+    }
 
     [Fact]
     public void Of_triangles_with_30_or_45_degrees_the_root_denests_in_20_of_420()

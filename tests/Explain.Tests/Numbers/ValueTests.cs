@@ -40,6 +40,16 @@ public sealed class ValueTests
         iter: 20_000);
 
     [Fact]
+    public void The_smallest_doubles_are_nearest_too() => Gen.Int[0, 5000].Sample(eighths =>
+    {
+        // Multiples of an eighth of the smallest double: ties and near-ties below the normal range.
+        Fraction value = new(eighths, BigInteger.One << 1077);
+        double expected = Math.Round(eighths / 8.0, MidpointRounding.ToEven) * double.Epsilon;
+        Assert.Equal(expected, Doubles.Nearest(value));
+        Assert.Equal(-expected, Doubles.Nearest(-value));
+    }, iter: 10_000);
+
+    [Fact]
     public void An_open_enclosure_gives_the_double_nearest_to_its_middle()
     {
         Assert.Equal(1.5, new Value(null, Enclosure.Between(1, 2, 192), Unit.Metre).Number);

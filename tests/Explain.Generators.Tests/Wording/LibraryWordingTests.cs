@@ -24,13 +24,21 @@ public class LibraryWordingTests
         Assert.Equal(ids.Order(StringComparer.Ordinal), ids);
     });
 
+    /// <summary>US lines that differ in style and hold no word of one English only, so that the UK line would serve: commas in lists, ways of rounding, headings.</summary>
+    private static readonly string[] Style =
+    [
+        "angle-sum-of-a-triangle", "list.last-and", "list.last-or", "move.add", "move.divide", "move.inverse", "move.invert", "move.multiply", "move.root",
+        "move.square", "move.subtract", "page.working", "pythagoras",
+        "rounding.note", "rounding.one-place", "rounding.three-places", "rounding.two-places",
+    ];
+
     [Fact]
     public void A_line_taken_out_breaks_the_build_and_is_named()
     {
         HashSet<string> optional = [.. Declared.Where(d => d.IsOptional).Select(d => d.Id)];
         foreach ((string name, string text) in Library.Wordings.Where(w => !w.Key.StartsWith(OtherEnglish.FileName, StringComparison.Ordinal)))
         {
-            foreach (WordingLine line in WordingFile.Read(text).Lines.Where(l => !optional.Contains(l.Id)))
+            foreach (WordingLine line in WordingFile.Read(text).Lines.Where(l => !optional.Contains(l.Id) && !(name.StartsWith("us.", StringComparison.Ordinal) && Style.Contains(l.Id))))
             {
                 IReadOnlyList<Finding> findings = Check(Library.Wordings.SetItem(name, text.Remove(line.Start, line.Length)));
                 Assert.True(findings.Any(f => f.ToDiagnostic().GetMessage(null).Contains(line.Id + ": \"", StringComparison.Ordinal)),

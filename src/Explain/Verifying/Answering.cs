@@ -1,0 +1,30 @@
+namespace Explain;
+
+/// <summary>Whether every goal is answered, by claims that were made, in every figure.</summary>
+internal sealed class Answering(Solution solution, Items<Layout> figures, int bits)
+{
+    public IEnumerable<Finding> Findings(Seen seen)
+    {
+        foreach (Goal goal in solution.Of.Find.Concat(solution.Parts.SelectMany(p => p.Asked)).Distinct())
+        {
+            AnswerValue[] values = [.. solution.Parts.SelectMany(p => p.Answers).Where(a => a.For == goal).SelectMany(a => a.Values)];
+            if (values.Length == 0) yield return new("V1", null, "no-answer " + goal.AsTyped);
+            foreach (AnswerValue value in values)
+                if (Fault(goal, value, seen) is { } fault) yield return fault;
+            foreach (IGrouping<string?, AnswerValue> item in values.GroupBy(v => v.Item))
+                if (!item.SelectMany(v => seen.Find(v.From)?.Figures ?? []).Order().SequenceEqual(Enumerable.Range(0, figures.Count)))
+                    yield return new("V5", null, "answers " + goal.AsTyped);
+        }
+    }
+
+    private Finding? Fault(Goal goal, AnswerValue answer, Seen seen)
+    {
+        if (seen.Find(answer.From) is not { Closed: { } closed } from) return new("V1", answer.From, "answer-not-claimed");
+        if (answer.Value is not { } value) return new("V1", answer.From, "answer-without-value");
+        Enclosure claimed = GivenNumbers.In(value, bits);
+        if (Agreement.Number(closed, bits) is not { } own || !Agreement.Of(own, claimed)) return new("V4", answer.From, "answer");
+        Symbol? wanted = answer.Item is { } item ? QuantityGrammar.Read(item) : goal.Wanted;
+        return wanted is not null && from.Figures.All(i => figures[i].Measure(wanted) is { } measured && Agreement.Of(measured, claimed))
+            ? null : new("V4", answer.From, "answer-in-figure");
+    }
+}

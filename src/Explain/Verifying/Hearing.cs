@@ -1,0 +1,141 @@
+namespace Explain;
+
+/// <summary>One hearing of a solution: its steps in order, each with what it may rest on and the figures it speaks of.</summary>
+internal sealed class Hearing
+{
+    private readonly RuleBook book;
+    private readonly Solution solution;
+    private readonly IIndependentModel model;
+    private readonly int bits;
+    private readonly List<Finding> findings = [];
+    private readonly HashSet<ClaimId> ids = [];
+    private readonly Seen seen = new();
+    private Items<Layout> figures;
+
+    public Hearing(RuleBook book, Solution solution, IIndependentModel model, int bits)
+    {
+        (this.book, this.solution, this.model, this.bits) = (book, solution, model, bits);
+        if (model.Layouts(solution.Of, bits) is { } drawn) figures = drawn;
+        else Find("V5", null, "cannot-be-drawn");
+    }
+
+    private Items<int> AllFigures => [.. Enumerable.Range(0, figures.Count)];
+
+    public Items<Finding> Findings()
+    {
+        foreach (Premise premise in solution.Premises) Hear(premise);
+        foreach (Step step in solution.Parts.SelectMany(p => p.Passages).SelectMany(p => p.Steps)) Hear(step, seen, AllFigures, draws: true);
+        if (figures.Count != 1 && !solution.Steps.OfType<Split>().Any()) Find("V5", null, "number-of-figures");
+        Answering answering = new(solution, figures, bits);
+        foreach (Finding finding in answering.Findings(seen)) findings.Add(finding);
+        return [.. findings];
+    }
+
+    private void Find(string test, ClaimId? claim, string detail) => findings.Add(new(test, claim, detail));
+
+    private void Hear(Premise premise)
+    {
+        if (!ids.Add(premise.Id)) Find("V1", premise.Id, "id-used-twice");
+        bool stated = premise.Source switch
+        {
+            Source.Given => solution.Of.Figure.Any(f => f.Says == premise.Says) || solution.Of.Given.Any(g => Compare.Equal(g.Of, g.Value) == premise.Says),
+            Source.Assumed => premise.Says is Taken,
+            _ => false,
+        };
+        if (!stated) Find("V1", premise.Id, "not-in-the-problem");
+        bool isValue = premise.Says is Compare { Between: [Relation.Equal], Terms: [SymbolUse, _] };
+        Compare? value = isValue ? (Compare)premise.Says : null;
+        seen.Add(new(premise, (value?.Terms[0] as SymbolUse)?.Symbol, value?.Terms[1], AllFigures));
+    }
+
+    private void Hear(Step step, Seen here, Items<int> within, bool draws)
+    {
+        if (!ids.Add(step.Id)) Find("V1", step.Id, "id-used-twice");
+        foreach (ClaimId id in step.Why.From.Concat(Named(step)).Where(id => here.Find(id) is null).Distinct()) Find("V1", step.Id, "not-yet-claimed " + id.Name);
+        if (step is Instruction) Draw(step);
+        if (!IsInstance(step, here)) Find("V2", step.Id, "no-instance-of " + step.Why.Rule.Name);
+        Items<int> speaksOf = [.. within.Where(i => here.Of(step.Why.From).All(t => t.Figures.Contains(i)))];
+        if (step is Calculation calculation) Reckon(calculation, here, speaksOf, draws);
+        else here.Add(new(step, null, null, speaksOf));
+        if (step is Split split) Divide(split, here, speaksOf);
+        if (step is Deduction { Says: HowMany many }) Count(step, many);
+    }
+
+    private static IEnumerable<ClaimId> Named(Step step) => step is Calculation c
+        ? c.Formula.Claims().Concat(c.Bindings.SelectMany(b => b.Is.Claims())) : step.Says is Compare says ? says.Terms.SelectMany(t => t.Claims()) : [];
+
+    private void Draw(Step step)
+    {
+        foreach (Place place in Testimony.Flat(step.Says).OfType<Place>().Where(p => p.Kind is PlaceKind.Foot or PlaceKind.Midpoint))
+        {
+            Layout?[] more = [.. figures.Select(f => f.With(place))];
+            if (more.Contains(null)) Find("V4", step.Id, "cannot-be-drawn");
+            else figures = [.. more.OfType<Layout>()];
+        }
+    }
+
+    private bool IsInstance(Step step, Seen here)
+    {
+        if (book.Find(step.Why.Rule) is not { } schema) return false;
+        if (schema.IsByEvaluation) return SameQuantity.Holds(step, here, Rays(here), bits);
+        return new SchemaInstance(schema, step, here, Rays(here)).Exists();
+    }
+
+    private RayNames Rays(Seen here) => new([.. here.All.SelectMany(t => t.Parts).OfType<Place>()], figures);
+
+    private void Reckon(Calculation c, Seen here, Items<int> speaksOf, bool draws)
+    {
+        if (!Bound(c, here)) Find("V2", c.Id, "bindings");
+        if (c.Says != Compare.Equal(c.Target, c.Formula)) Find("V2", c.Id, "says");
+        Expr bound = c.Formula.Substitute(e => e is SymbolUse use ? c.Bindings.FirstOrDefault(b => b.Of == use.Symbol)?.Is : null);
+        Expr? closed = bound.Symbols().Count == 0 ? here.Close(bound) : null;
+        here.Add(new(c, c.Target, closed, speaksOf));
+        Enclosure claimed = GivenNumbers.In(c.Value, bits);
+        if (c.Value.Exact is { } exact && !exact.Enclose(bits).Overlaps(c.Value.True)) Find("V4", c.Id, "two-values");
+        if (closed is null || Agreement.Number(closed, bits) is not { } value || !Agreement.Of(value, claimed)) Find("V4", c.Id, "value");
+        if (draws && speaksOf.Count == 0) Find("V4", c.Id, "no-figure");
+        foreach (int i in speaksOf)
+            if (figures[i].Measure(c.Target) is not { } measured || !Agreement.Of(measured, claimed)) Find("V4", c.Id, "figure");
+    }
+
+    private bool Bound(Calculation c, Seen here)
+    {
+        RayNames rays = Rays(here);
+        return c.Bindings.Select(b => b.Of).ToHashSet().SetEquals(c.Formula.Symbols()) && c.Bindings.All(b => b.Is is ValueOf v
+            && c.Why.From.Contains(v.Claim) && here.Find(v.Claim)?.Of is { } of && rays.Of(of) == rays.Of(b.Of));
+    }
+
+    private void Divide(Split split, Seen here, Items<int> within)
+    {
+        List<int> taken = [];
+        List<Seen> held = [];
+        foreach (Case one in split.Cases)
+        {
+            Items<int> own = [.. within.Where(i => Assumed(one.Assume, figures[i]))];
+            Seen inside = here.Fork();
+            foreach (Step step in one.Steps) Hear(step, inside, own, draws: one.End == CaseEnd.Holds);
+            if (own.Count != (one.End == CaseEnd.Holds ? 1 : 0)) Find("V5", split.Id, "case " + one.Name);
+            if (one.End != CaseEnd.Holds && one.Steps is not [.., Deduction]) Find("V1", split.Id, "case-without-reason " + one.Name);
+            if (one.End == CaseEnd.Holds) held.Add(inside);
+            taken.AddRange(own);
+        }
+
+        if (!taken.Order().SequenceEqual(within)) Find("V5", split.Id, "number-of-cases");
+        foreach (Seen inside in held) here.Take(inside);
+    }
+
+    private bool Assumed(Statement assume, Layout figure) => assume is Compare { Terms: [SymbolUse left, var right], Between: [var relation] }
+        && figure.Measure(left.Symbol) is { } measured && Agreement.Number(right, bits) is { } limit && relation switch
+        {
+            Relation.Less => Enclosure.Less(measured, limit) == true,
+            Relation.Greater => Enclosure.Less(limit, measured) == true,
+            _ => false,
+        };
+
+    /// <summary>A count speaks of the measurements alone, before acute or obtuse chooses.</summary>
+    private void Count(Step step, HowMany many)
+    {
+        Problem measured = solution.Of with { Figure = [.. solution.Of.Figure.Where(f => f.Says is not Place { Kind: PlaceKind.Acute or PlaceKind.Obtuse })] };
+        if (model.Layouts(measured, bits)?.Count != many.Count) Find("V5", step.Id, "count");
+    }
+}

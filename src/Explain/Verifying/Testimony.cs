@@ -1,0 +1,13 @@
+namespace Explain;
+
+/// <summary>A claim as the referee keeps it.</summary>
+/// <param name="Claim">The claim.</param>
+/// <param name="Of">The quantity whose value it states; null when it states none.</param>
+/// <param name="Closed">That value, traced back to the givens by the referee.</param>
+/// <param name="Figures">In which of the figures it was claimed.</param>
+internal sealed record Testimony(Claimed Claim, Symbol? Of, Expr? Closed, Items<int> Figures)
+{
+    public IEnumerable<Statement> Parts => Flat(Claim.Says);
+
+    public static IEnumerable<Statement> Flat(Statement statement) => statement is All all ? all.Of.SelectMany(Flat) : [statement];
+}

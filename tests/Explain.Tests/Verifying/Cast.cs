@@ -1,0 +1,37 @@
+using Explain.Tests.Placing;
+
+namespace Explain.Tests.Verifying;
+
+/// <summary>Problems of both topics, one for each kind of working.</summary>
+internal static class Cast
+{
+    private const string Triangle = "solve a triangle", Distance = "inaccessible distance";
+
+    public static readonly (string Name, Problem Of)[] Problems =
+    [
+        ("two angles and a side", Of(Triangle, "ABC is a triangle", ["AB = 7.3 m", "angle CAB = 41°", "angle ABC = 66°"], "BC", "CA")),
+        ("three sides", Of(Triangle, "ABC is a triangle", ["AB = 9.5 cm", "BC = 7 cm", "CA = 6 cm"], "angle ABC", "angle BCA")),
+        ("angle between", Of(Triangle, "ABC is a triangle", ["AB = 8 m", "CA = 5 m", "angle CAB = 60°"], "BC", "angle ABC")),
+        ("two triangles", Of(Triangle, "ABC is a triangle", ["angle BAC = 38°", "AC = 2.5 m", "CB = 1.8 m"], "AB", "angle ABC")),
+        ("ray with a name", Of(Triangle, "ABC is a triangle; X is on AB produced", ["angle CAX = 38°", "AC = 2.5 m", "CB = 1.8 m"], "AB", "angle ABC")),
+        ("the acute one", Of(Triangle, "ABC is a triangle; angle ABC is acute", ["angle BAC = 38°", "AC = 2.5 m", "CB = 1.8 m"], "AB")),
+        ("the obtuse one", Of(Triangle, "ABC is a triangle; angle ABC is obtuse", ["angle BAC = 38°", "AC = 2.5 m", "CB = 1.8 m"], "AB")),
+        ("just reaches", Of(Triangle, "ABC is a triangle", ["angle BAC = 30°", "AC = 2 m", "CB = 1 m"], "AB")),
+        ("the longer side opposite", Of(Triangle, "ABC is a triangle", ["angle BAC = 50°", "AC = 3 m", "CB = 4 m"], "AB", "angle ABC")),
+        ("a large angle", Of(Triangle, "ABC is a triangle", ["angle BAC = 110°", "AC = 3 m", "CB = 4 m"], "AB", "angle ABC")),
+        ("foot between", Of(Distance, "PQT is a triangle", ["PQ = 120 m", "angle QPT = 62°", "angle PQT = 71°"], "PT", "QT", "distance from T to PQ")),
+        ("foot beyond", Of(Distance, "PQT is a triangle", ["PQ = 45 m", "angle QPT = 31°", "angle PQT = 115°"], "PT", "distance from T to PQ")),
+        ("square to the track", Of(Distance, "PQT is a triangle", ["PQ = 45 m", "angle QPT = 31°", "angle PQT = 90°"], "PT", "distance from T to PQ")),
+    ];
+
+    public static Problem Of(string topic, string figure, string[] given, params string[] find) =>
+        Drawn.Problem(figure, [.. given.Select(g => g.Split(" = ")).Select(g => (g[0], g[1]))]) with
+        {
+            Topic = new(topic),
+            Find = [.. find.Select(f => new Goal(f, Drawn.Of(f), GoalKind.Value))],
+        };
+
+    public static Solution Solved(Problem problem) => new Solver().Solve(problem) is Solved solved ? solved.Solution : throw new InvalidOperationException(problem.ToString());
+
+    public static Verification Verify(Solution solution) => new Referee(RuleBook.Standard).Verify(solution, new TriangleModel());
+}

@@ -1,0 +1,85 @@
+using Fractions;
+
+namespace Explain.Tests.Verifying;
+
+/// <summary>Every way to spoil one step of a solution that the referee must see.</summary>
+internal static class Mutants
+{
+    /// <summary>Exchanges that give the same instance of the rule: the rule is the same both ways round in these roles.</summary>
+    private static readonly (string Rule, string First, string Second)[] Symmetric =
+    [
+        ("cosine-rule", "first", "second"), // the two sides at the angle
+        ("foot-between", "first", "second"), // the two ends of one segment
+        ("parts-of-a-segment", "first", "second"), // two parts of one sum
+    ];
+
+    public static IEnumerable<(string Name, Solution Is)> Of(Solution solution) =>
+        solution.Steps.SelectMany(step => Steps(step).Select(m => ($"{step.Id.Name} {step.Why.Rule.Name}: {m.Name}", With(solution, step, m.Is))));
+
+    private static IEnumerable<(string Name, Step Is)> Steps(Step step) => [.. Premises(step), .. Roles(step), .. Rules(step), .. Values(step), .. Formulas(step), .. Cases(step)];
+
+    private static IEnumerable<(string, Step)> Premises(Step step) => step.Why.From.Select(id =>
+        ($"without {id.Name}", step with { Why = step.Why with { From = [.. step.Why.From.Where(f => f != id)] } }));
+
+    private static IEnumerable<(string, Step)> Roles(Step step)
+    {
+        Items<Role> roles = step.Why.Roles;
+        for (int i = 0; i < roles.Count; i++)
+            for (int j = i + 1; j < roles.Count; j++)
+            {
+                if (roles[i].Is == roles[j].Is || Symmetric.Contains((step.Why.Rule.Name, roles[i].Name, roles[j].Name))) continue;
+                Role[] other = [.. roles];
+                (other[i], other[j]) = (roles[i] with { Is = roles[j].Is }, roles[j] with { Is = roles[i].Is });
+                yield return ($"{roles[i].Name} for {roles[j].Name}", step with { Why = step.Why with { Roles = [.. other] } });
+            }
+    }
+
+    private static IEnumerable<(string, Step)> Rules(Step step) => RuleBook.Standard.Rules.Where(r => r.Id != step.Why.Rule)
+        .Select(r => (r.Id.Name, step with { Why = step.Why with { Rule = r.Id } }));
+
+    private static IEnumerable<(string, Step)> Values(Step step)
+    {
+        if (step is not Calculation c) yield break;
+        Enclosure nudge = Enclosure.Of(c.Value.True.Middle * new Fraction(1, 1_000_000), c.Value.True.Bits);
+        yield return ("a digit", c with { Value = c.Value with { Exact = null, True = c.Value.True + nudge } });
+        if (c.Value.Exact?.Rational is { } exact) yield return ("a digit of the exact value", c with { Value = c.Value with { Exact = Exact.Of(exact + new Fraction(1, 1000)) } });
+    }
+
+    private static IEnumerable<(string, Step)> Formulas(Step step)
+    {
+        if (step is not Calculation c) yield break;
+        Expr[] parts = [.. c.Formula.Subtrees().Where(e => e is Sum or Difference or Product or Quotient)];
+        foreach (Expr part in parts)
+        {
+            Expr formula = c.Formula.Substitute(e => ReferenceEquals(e, part) ? Spoilt(part) : null);
+            yield return ("formula " + part.GetType().Name, c with { Formula = formula, Says = Compare.Equal(c.Target, formula) });
+        }
+    }
+
+    private static Expr Spoilt(Expr expr) => expr switch
+    {
+        Sum s => new Difference(s.Left, s.Right),
+        Difference d => new Difference(d.Right, d.Left),
+        Product p => new Quotient(p.Left, p.Right),
+        Quotient q => new Quotient(q.Right, q.Left),
+        _ => throw new ArgumentException(expr.ToString()),
+    };
+
+    private static IEnumerable<(string, Step)> Cases(Step step)
+    {
+        if (step is not Split split) yield break;
+        foreach (Case one in split.Cases)
+        {
+            yield return ($"without case {one.Name}", split with { Cases = [.. split.Cases.Where(c => c != one)] });
+            yield return ($"case {one.Name} ends otherwise", split with { Cases = [.. split.Cases.Select(c => c != one ? c : one with { End = one.End == CaseEnd.Holds ? CaseEnd.Impossible : CaseEnd.Holds })] });
+        }
+    }
+
+    private static Solution With(Solution solution, Step old, Step other) => solution with
+    {
+        Parts = [.. solution.Parts.Select(part => part with { Passages = [.. part.Passages.Select(passage => passage with { Steps = [.. passage.Steps.Select(s => Within(s, old, other))] })] })],
+    };
+
+    private static Step Within(Step step, Step old, Step other) => ReferenceEquals(step, old) ? other
+        : step is Split split ? split with { Cases = [.. split.Cases.Select(c => c with { Steps = [.. c.Steps.Select(s => Within(s, old, other))] })] } : step;
+}

@@ -29,6 +29,9 @@ internal sealed class ProblemReader(ReadMap map, Problem start)
             Assume = [.. Texts("assume").Select(t => t.Text)],
             Methods = [.. Texts("method").Select(t => t.Text)],
             Round = [.. Roundings()],
+            LengthsWithin = Accuracy()?.Lengths,
+            AnglesWithin = Accuracy()?.Angles,
+            Marks = [.. Pairs("marks").Select(p => int.TryParse(p.Value.Text, System.Globalization.CultureInfo.InvariantCulture, out int marks) ? new PartMarks(p.Key.Text, marks) : null).OfType<PartMarks>()],
         };
         if (Node("find") is null && !map.Entries.Any(e => Nearest(e.Key.Text) is { } n && !Keys.Contains(e.Key.Text) && Close(e.Key.Text, "find")))
             Add(ErrorCodes.MissingKey, map.At, ReadingPhrases.MissingKey("find"), null);
@@ -66,6 +69,14 @@ internal sealed class ProblemReader(ReadMap map, Problem start)
     private IEnumerable<(string? Letter, ReadText Text)> Goals() => Node("find") is ReadMap letters
         ? letters.Entries.SelectMany(e => (e.Value is ReadList list ? list.Of.OfType<ReadText>() : e.Value is ReadText one ? [one] : []).Select(t => ((string?)e.Key.Text, t)))
         : Texts("find").Select(t => ((string?)null, t));
+
+    private (Expr? Lengths, Expr? Angles)? Accuracy()
+    {
+        if (Node("accuracy") is not ReadText text) return null;
+        if (AccuracyText.Read(text.Text) is { } read) return read;
+        if (!errors.Any(e => e.Lines[0] == text.At.Line)) Add(ErrorCodes.UnreadableNumber, text.At, StatementPhrases.NotAValue(text.Text), null);
+        return null;
+    }
 
     private IEnumerable<RoundingRule> Roundings()
     {

@@ -29,6 +29,9 @@ internal sealed class Ledger
 
     public IEnumerable<Symbol> Known => known.Keys;
 
+    /// <summary>What is known, with what it costs to lean on: nothing for a given, a little for what was calculated.</summary>
+    public IEnumerable<(Symbol Symbol, double Cost)> Costs => known.Select(k => (k.Key, k.Value.Name.StartsWith('g') ? 0 : 0.25));
+
     public ClaimId NextStep() => new(prefix + (++steps).ToString(System.Globalization.CultureInfo.InvariantCulture));
 
     /// <summary>A ledger that goes on from here without knowing one quantity, to find it again in another way.</summary>

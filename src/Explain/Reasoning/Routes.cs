@@ -5,10 +5,12 @@ internal sealed class Routes
 {
     private readonly Dictionary<Symbol, (double Cost, Edge? By)> best = [];
 
-    public Routes(IEnumerable<Symbol> known, Items<Edge> edges)
+    /// <param name="known">What is known, and what it costs to lean on it: a little more for what was itself calculated.</param>
+    /// <param name="edges">The ways.</param>
+    public Routes(IEnumerable<(Symbol Symbol, double Cost)> known, Items<Edge> edges)
     {
         PriorityQueue<(Symbol, Edge?), (double, int)> queue = new();
-        foreach (Symbol symbol in known) queue.Enqueue((symbol, null), (0, 0));
+        foreach ((Symbol symbol, double cost) in known) queue.Enqueue((symbol, null), (cost, 0));
         int order = 0;
         while (queue.TryDequeue(out (Symbol Symbol, Edge? By) next, out (double Cost, int) key))
         {

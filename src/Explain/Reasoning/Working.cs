@@ -10,7 +10,7 @@ internal sealed class Working(RuleBook book, Items<CostedRule> rules)
     public Reached? Reach(Ledger ledger, IReadOnlyList<Symbol> goals)
     {
         Symbol[] wanted = [.. goals.Select(ledger.Arrangement.Canonical).Where(g => !ledger.Knows(g))];
-        Routes routes = new(ledger.Known, Edges.Of(rules, book, ledger));
+        Routes routes = new(ledger.Costs, Edges.Of(rules, book, ledger));
         if (wanted.All(routes.Reaches)) return Emit(ledger, routes, wanted);
         return AmbiguousSine(ledger, routes) is { } sine ? Divide(ledger, routes, sine, wanted) : null;
     }
@@ -18,7 +18,7 @@ internal sealed class Working(RuleBook book, Items<CostedRule> rules)
     /// <summary>Whether every goal can be reached from what is known, by formulas alone.</summary>
     public bool Reaches(Ledger ledger, IEnumerable<Symbol> goals)
     {
-        Routes routes = new(ledger.Known, Edges.Of(rules, book, ledger));
+        Routes routes = new(ledger.Costs, Edges.Of(rules, book, ledger));
         return goals.Select(ledger.Arrangement.Canonical).All(routes.Reaches);
     }
 

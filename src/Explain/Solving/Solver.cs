@@ -13,7 +13,9 @@ public sealed class Solver
         if (problem.Errors.Count > 0) return new Refused(problem.Errors);
         if (TopicOf(problem, out ProblemError? error) is not { } topic) return new Refused([error!]);
         TopicResult result = new SolutionBuilder(problem, topic, book).Build();
-        return result.Solution is null ? new Refused(result.Errors) : new Solved(result.Solution);
+        if (result.Solution is not { } solution) return new Refused(result.Errors);
+        Verification verification = new Referee(book).Verify(solution, topic.Model);
+        return verification.Findings.Count > 0 ? new Failed(verification.Findings) : new Solved(solution with { Verification = verification });
     }
 
     private Topic? TopicOf(Problem problem, out ProblemError? error)

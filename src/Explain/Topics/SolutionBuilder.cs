@@ -36,7 +36,7 @@ internal sealed class SolutionBuilder
         }
 
         if (Contradiction() is { } contradiction) return new(null, [contradiction]);
-        parts[0] = parts[0] with { Passages = [.. parts[0].Passages, .. Checks()] };
+        parts[^1] = parts[^1] with { Passages = [.. parts[^1].Passages, .. Checks()] };
         Items<Warning> warnings = cases.Count > 1 ? [new("several-solutions", TopicPhrases.SeveralSolutions())] : [];
         return new(new Solution(problem, topic.Id, opening.Premises, [.. parts], [], warnings, topic.Cautions, Verification.NotRun), []);
     }

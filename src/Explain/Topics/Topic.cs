@@ -14,6 +14,9 @@ public sealed class Topic
     /// <summary>A problem file of this topic to begin with.</summary>
     public string Starter { get; }
 
+    /// <summary>What finds the values again, by coordinates and none of the formulas above.</summary>
+    internal IIndependentModel Model { get; init; } = new TriangleModel();
+
     internal Items<CostedRule> Working { get; init; }
 
     internal Items<CostedRule> Checks { get; init; }

@@ -23,6 +23,7 @@ internal sealed class Answering(Solution solution, Items<Layout> figures, int bi
         if (answer.Value is not { } value) return new("V1", answer.From, "answer-without-value");
         Enclosure claimed = GivenNumbers.In(value, bits);
         if (Agreement.Number(closed, bits) is not { } own || !Agreement.Of(own, claimed)) return new("V4", answer.From, "answer");
+        if (answer.Bounds is { } bounds && from.Claim is Series series && !BoundsChecks.Ends(series, bounds, bits)) return new("V4", answer.From, "bounds");
         Symbol? wanted = answer.Item is { } item ? QuantityGrammar.Read(item) : goal.Wanted;
         return wanted is not null && from.Figures.All(i => figures[i].Measure(wanted) is { } measured && Agreement.Of(measured, claimed))
             ? null : new("V4", answer.From, "answer-in-figure");

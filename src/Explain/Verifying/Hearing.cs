@@ -45,17 +45,19 @@ internal sealed class Hearing
         if (!stated) Find("V1", premise.Id, "not-in-the-problem");
         bool isValue = premise.Says is Compare { Between: [Relation.Equal], Terms: [SymbolUse, _] };
         Compare? value = isValue ? (Compare)premise.Says : null;
-        seen.Add(new(premise, (value?.Terms[0] as SymbolUse)?.Symbol, value?.Terms[1], AllFigures));
+        seen.Add(new(premise, (value?.Terms[0] as SymbolUse)?.Symbol, value?.Terms[1], AllFigures, value?.Terms[0]));
     }
 
     private void Hear(Step step, Seen here, Items<int> within, bool draws)
     {
         if (!ids.Add(step.Id)) Find("V1", step.Id, "id-used-twice");
         foreach (ClaimId id in step.Why.From.Concat(Named(step)).Where(id => here.Find(id) is null).Distinct()) Find("V1", step.Id, "not-yet-claimed " + id.Name);
+        if (step is Series && Solution.Within(step).Skip(1).Any(cell => !ids.Add(cell.Id))) Find("V1", step.Id, "id-used-twice");
         if (step is Instruction) Draw(step);
         if (!IsInstance(step, here)) Find("V2", step.Id, "no-instance-of " + step.Why.Rule.Name);
         Items<int> speaksOf = [.. within.Where(i => here.Of(step.Why.From).All(t => t.Figures.Contains(i)))];
         if (step is Calculation calculation) Reckon(calculation, here, speaksOf, draws);
+        else if (step is Series) here.Add(Bounding(here).Testimony(step, speaksOf));
         else here.Add(new(step, null, null, speaksOf));
         if (step is Split split) Divide(split, here, speaksOf);
         if (step is Deduction { Says: HowMany many }) Count(step, many);
@@ -77,9 +79,11 @@ internal sealed class Hearing
     private bool IsInstance(Step step, Seen here)
     {
         if (book.Find(step.Why.Rule) is not { } schema) return false;
-        if (schema.IsByEvaluation) return SameQuantity.Holds(step, here, Rays(here), bits);
+        if (schema.IsByEvaluation) return SameQuantity.Holds(step, here, Rays(here), bits) || Bounding(here).Holds(step);
         return new SchemaInstance(schema, step, here, Rays(here)).Exists();
     }
+
+    private BoundsChecks Bounding(Seen here) => new(solution.Of, model, here, Rays(here), bits);
 
     private RayNames Rays(Seen here) => new([.. here.All.SelectMany(t => t.Parts).OfType<Place>()], figures);
 
@@ -89,7 +93,7 @@ internal sealed class Hearing
         if (c.Says != Compare.Equal(c.Target, c.Formula)) Find("V2", c.Id, "says");
         Expr bound = c.Formula.Substitute(e => e is SymbolUse use ? c.Bindings.FirstOrDefault(b => b.Of == use.Symbol)?.Is : null);
         Expr? closed = bound.Symbols().Count == 0 ? here.Close(bound) : null;
-        here.Add(new(c, c.Target, closed, speaksOf));
+        here.Add(new(c, c.Target, closed, speaksOf, bound.Symbols().Count == 0 ? here.Open(bound) : null));
         Enclosure claimed = GivenNumbers.In(c.Value, bits);
         if (c.Value.Exact is { } exact && !exact.Enclose(bits).Overlaps(c.Value.True)) Find("V4", c.Id, "two-values");
         if (closed is null || Agreement.Number(closed, bits) is not { } value || !Agreement.Of(value, claimed)) Find("V4", c.Id, "value");

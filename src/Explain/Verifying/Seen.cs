@@ -23,6 +23,10 @@ internal sealed class Seen
     public Expr? Close(Expr expr) => expr.Claims().All(c => Find(c)?.Closed is not null)
         ? expr.Substitute(e => e is ValueOf value ? Find(value.Claim)!.Closed : null) : null;
 
+    /// <summary>The formula in the measured quantities; null when it names a value that is not seen.</summary>
+    public Expr? Open(Expr expr) => expr.Claims().All(c => Find(c)?.Open is not null)
+        ? expr.Substitute(e => e is ValueOf value ? Find(value.Claim)!.Open : null) : null;
+
     /// <summary>Takes over what the cases that hold have added.</summary>
     public void Take(Seen other)
     {

@@ -5,7 +5,8 @@ namespace Explain;
 /// <param name="Of">The quantity whose value it states; null when it states none.</param>
 /// <param name="Closed">That value, traced back to the givens by the referee.</param>
 /// <param name="Figures">In which of the figures it was claimed.</param>
-internal sealed record Testimony(Claimed Claim, Symbol? Of, Expr? Closed, Items<int> Figures)
+/// <param name="Open">The value in the measured quantities, their numbers left out.</param>
+internal sealed record Testimony(Claimed Claim, Symbol? Of, Expr? Closed, Items<int> Figures, Expr? Open = null)
 {
     public IEnumerable<Statement> Parts => Flat(Claim.Says);
 

@@ -9,8 +9,11 @@ internal static class Drawn
     public static Problem Problem(string figure, (string Of, string Is)[] given) => new()
     {
         Figure = [.. figure.Split("; ").Select(f => new FigureStatement(StatementGrammar.Read(f)!, default))],
-        Given = [.. given.Select(g => new Given(Of(g.Of), ValueReader.TryRead(g.Is, out GivenValue? value, out _) ? value!.Is : throw new ArgumentException(g.Is), null, g.Is, default))],
+        Given = [.. given.Select(Given)],
     };
+
+    private static Given Given((string Of, string Is) given) => ValueReader.TryRead(given.Is, out GivenValue? value, out _)
+        ? new(Of(given.Of), value!.Is, value.Within, given.Is, default) : throw new ArgumentException(given.Is);
 
     public static Items<Layout> Layouts(string figure, params (string Of, string Is)[] given) =>
         new TriangleModel().Layouts(Problem(figure, given), 192)!.Value;

@@ -21,6 +21,7 @@ internal static class Cast
         ("a large angle", Of(Triangle, "ABC is a triangle", ["angle BAC = 110°", "AC = 3 m", "CB = 4 m"], "AB", "angle ABC")),
         ("foot between", Of(Distance, "PQT is a triangle", ["PQ = 120 m", "angle QPT = 62°", "angle PQT = 71°"], "PT", "QT", "distance from T to PQ")),
         ("foot beyond", Of(Distance, "PQT is a triangle", ["PQ = 45 m", "angle QPT = 31°", "angle PQT = 115°"], "PT", "distance from T to PQ")),
+        ("bounds", Bounded(Of(Distance, "PQT is a triangle", ["PQ = 120 m ± 0.5 m", "angle QPT = 62° ± 0.5°", "angle PQT = 71° ± 0.5°"], "PT", "distance from T to PQ"))),
         ("square to the track", Of(Distance, "PQT is a triangle", ["PQ = 45 m", "angle QPT = 31°", "angle PQT = 90°"], "PT", "distance from T to PQ")),
     ];
 
@@ -30,6 +31,11 @@ internal static class Cast
             Topic = new(topic),
             Find = [.. find.Select(f => new Goal(f, Drawn.Of(f), GoalKind.Value))],
         };
+
+    private static Problem Bounded(Problem problem) => problem with
+    {
+        Find = [.. problem.Find.Select((g, i) => g with { Letter = i == 0 ? "a" : "b" }), problem.Find[^1] with { AsTyped = "bounds", Kind = GoalKind.Bounds, Letter = "c" }],
+    };
 
     public static Solution Solved(Problem problem) => new Solver().Solve(problem) is Solved solved ? solved.Solution : throw new InvalidOperationException(problem.ToString());
 

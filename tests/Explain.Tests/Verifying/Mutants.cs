@@ -81,5 +81,6 @@ internal static class Mutants
     };
 
     private static Step Within(Step step, Step old, Step other) => ReferenceEquals(step, old) ? other
+        : step is Series series ? series with { Rows = [.. series.Rows.Select(r => r with { Cells = [.. r.Cells.Select(c => Within(c, old, other))] })] }
         : step is Split split ? split with { Cases = [.. split.Cases.Select(c => c with { Steps = [.. c.Steps.Select(s => Within(s, old, other))] })] } : step;
 }

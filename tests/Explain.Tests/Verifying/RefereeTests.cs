@@ -1,5 +1,3 @@
-using CsCheck;
-
 namespace Explain.Tests.Verifying;
 
 public sealed class RefereeTests

@@ -9,8 +9,6 @@ internal static class NodeEmitter
             : $"new global::Fractions.Fraction({Number.Plain(n.Numerator)}, {Number.Plain(n.Denominator)})", n.Of.Emit()),
         PiNode => New("Quantity", "global::Explain.Exact.Pi", UnitModel.None.Emit()),
         LetterNode l => New("SymbolUse", $"new global::Explain.Letter({Identifier.Literal(l.Name)})"),
-        // x * x is a square: it prints as one, and only as one can it be rearranged for x.
-        BinaryNode { Sign: '*' } square when square.Left == square.Right => New("Power", Emit(square.Left), "2"),
         BinaryNode b => New(Kind(b.Sign), Emit(b.Left), Emit(b.Right)),
         NegativeNode n => New("Negative", Emit(n.Of)),
         PowerNode p => New("Power", Emit(p.Base), Number.Plain(p.Exponent)),

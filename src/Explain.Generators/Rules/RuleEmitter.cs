@@ -22,7 +22,7 @@ internal static class RuleEmitter
     private static string New(RuleModel rule)
     {
         string then = rule.Then is null ? "null" : Identifier.Literal(rule.Then);
-        string law = rule.Left is null ? "null" : $"new global::Explain.Equation({NodeEmitter.Emit(rule.Left)}, {NodeEmitter.Emit(rule.Right!)})";
+        string law = rule.Left is null ? "null" : $"new global::Explain.Equation({NodeEmitter.Emit(Squares.In(rule.Left))}, {NodeEmitter.Emit(Squares.In(rule.Right!))})";
         return $"new(new global::Explain.RuleId({Identifier.Literal(rule.Id)}), [{string.Join(", ", rule.When.Select(Identifier.Literal))}], {then}, {law}, "
             + $"[{Roles(rule.Quantities)}], [{Roles(rule.Roles)}], {Identifier.Literal(rule.Source)}, {Number.Plain(rule.Marks)})";
     }

@@ -6,7 +6,7 @@ public class FormulaTests
 
     [Theory]
     [InlineData("a * b * b / a / b", "((((a*b)*b)/a)/b)")]
-    [InlineData("Math.Sqrt(a * a - -b * b)", "√(a^2-(-b*b))")]
+    [InlineData("Math.Sqrt(a * a - -b * b)", "√((a*a)-(-b*b))")]
     [InlineData("a * Math.Pow(b, 3) / b / b / (0.5 * a)", "((((a*b^3)/b)/b)/(1/2*a))")]
     [InlineData("a * Sin(180 - C) + b * Cos(30) * Tan(C / 2)", "((a*Sine((180°-C)))+((b*Cosine(30°))*Tangent((C/2))))")]
     [InlineData("a * Sin(Asin(b / a) + Acos(0.5) - Atan(1))", "(a*Sine(((ArcSine((b/a))+ArcCosine(1/2))-ArcTangent(1))))")]

@@ -93,10 +93,12 @@ internal sealed class Hearing
         if (c.Says != Compare.Equal(c.Target, c.Formula)) Find("V2", c.Id, "says");
         Expr bound = c.Formula.Substitute(e => e is SymbolUse use ? c.Bindings.FirstOrDefault(b => b.Of == use.Symbol)?.Is : null);
         Expr? closed = bound.Symbols().Count == 0 ? here.Close(bound) : null;
-        here.Add(new(c, c.Target, closed, speaksOf, bound.Symbols().Count == 0 ? here.Open(bound) : null));
+        Enclosure? own = closed is null ? null : Agreement.Number(closed, bits);
+        if (own is null) closed = null;
+        here.Add(new(c, c.Target, closed, speaksOf, closed is null ? null : here.Open(bound)));
         Enclosure claimed = GivenNumbers.In(c.Value, bits);
         if (c.Value.Exact is { } exact && !exact.Enclose(bits).Overlaps(c.Value.True)) Find("V4", c.Id, "two-values");
-        if (closed is null || Agreement.Number(closed, bits) is not { } value || !Agreement.Of(value, claimed)) Find("V4", c.Id, "value");
+        if (own is not { } value || !Agreement.Of(value, claimed)) Find("V4", c.Id, "value");
         if (draws && speaksOf.Count == 0) Find("V4", c.Id, "no-figure");
         foreach (int i in speaksOf)
             if (figures[i].Measure(c.Target) is not { } measured || !Agreement.Of(measured, claimed)) Find("V4", c.Id, "figure");

@@ -11,6 +11,7 @@ internal static class Mutants
         ("cosine-rule", "first", "second"), // the two sides at the angle
         ("foot-between", "first", "second"), // the two ends of one segment
         ("parts-of-a-segment", "first", "second"), // two parts of one sum
+        ("height-on-a-baseline", "first", "second"), // the angles at the two ends, added
     ];
 
     public static IEnumerable<(string Name, Solution Is)> Of(Solution solution) =>

@@ -30,11 +30,8 @@ internal sealed record Schema(Rule Rule, Items<Statement> When, Statement Then, 
     {
         Expr Put(Expr side) => side.Substitute(e => e is SymbolUse { Symbol: Letter letter }
             ? new SymbolUse(roles.First(r => r.Name == letter.Name).Quantity!) : null);
-        return new Equation(Squared(Put(rule.Law!.Left)), Squared(Put(rule.Law.Right)));
+        return new Equation(Put(rule.Law!.Left), Put(rule.Law.Right));
     }
-
-    /// <summary>x × x, as C# writes a square, is a square.</summary>
-    private static Expr Squared(Expr expr) => expr.Substitute(e => e is Product p && p.Left == p.Right ? new Power(p.Left, 2) : null);
 
     private static SchemaRole Role(RolePattern role, bool isQuantity)
     {

@@ -1,34 +1,34 @@
 namespace Explain;
 
-/// <summary>Reads problem files. A problem that cannot be read carries its errors; only the disc throws.</summary>
+/// <summary>Reads problems from files and texts, in YAML or JSON.</summary>
 public static class ProblemReading
 {
-    private const int MostBytes = 256 * 1024;
-
     extension(Problem)
     {
-        /// <summary>Reads a problem file in YAML or JSON.</summary>
-        /// <param name="path">The file.</param>
-        /// <exception cref="IOException">The file cannot be read.</exception>
-        public static Problem Load(string path) => Problem.Read(File.ReadAllText(path), Path.GetFileName(path));
-
-        /// <summary>Reads a problem from text in YAML or JSON.</summary>
-        /// <param name="text">The text.</param>
-        /// <param name="file">The name to print with errors and labels; null for none.</param>
-        public static Problem Read(string text, string? file = null)
+        /// <summary>Reads a problem file. Only the disc throws: what is wrong with the file is in <see cref="Problem.Errors"/>.</summary>
+        /// <param name="path">The file; a name that ends in .json is read as JSON.</param>
+        /// <param name="limits">The limits to read it within; null for the usual ones.</param>
+        /// <exception cref="IOException">The file cannot be read from the disc.</exception>
+        /// <exception cref="UnauthorizedAccessException">The file may not be read.</exception>
+        public static Problem Load(string path, ReadingLimits? limits = null)
         {
-            Problem empty = new() { File = file };
-            try
-            {
-                if (text.Length > MostBytes) throw new ReadFault(ErrorCodes.TooLarge, new(1, 1), ReadingPhrases.FileTooLarge());
-                string plain = text.TrimStart('\uFEFF').Replace("\r\n", "\n", StringComparison.Ordinal);
-                return YamlReader.Read(plain) is ReadMap map ? new ProblemReader(map, empty).Read()
-                    : throw new ReadFault(ErrorCodes.WrongShape, new(1, 1), ReadingPhrases.NotAMap());
-            }
-            catch (ReadFault fault)
-            {
-                return empty with { Errors = [new(fault.Code, [fault.At.Line], fault.At.Column, fault.Says, null)] };
-            }
+            ReadingLimits within = limits ?? ReadingLimits.Default;
+            string name = Path.GetFileName(path);
+            return ProblemFile.Text(path, within, out ProblemError? error) is { } text
+                ? Problem.Read(text, name, within)
+                : new Problem { File = name, Limits = within, Errors = [error!] };
+        }
+
+        /// <summary>Reads the text of a problem file. Never throws for its content.</summary>
+        /// <param name="text">The text, YAML or JSON.</param>
+        /// <param name="fileName">The name to say in errors; one that ends in .json is read as JSON. Null when there is none.</param>
+        /// <param name="limits">The limits to read it within; null for the usual ones.</param>
+        public static Problem Read(string text, string? fileName = null, ReadingLimits? limits = null)
+        {
+            ReadingLimits within = limits ?? ReadingLimits.Default;
+            FileTree tree = ProblemFile.Tree(text, fileName, within);
+            Problem empty = new() { File = fileName, Limits = within, EntryErrors = tree.Errors };
+            return tree.Root is null ? empty with { Errors = tree.Errors } : TreeReader.Read(tree.Root, empty).Checked();
         }
     }
 }

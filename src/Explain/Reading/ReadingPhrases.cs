@@ -1,74 +1,134 @@
 namespace Explain;
 
-/// <summary>What can be wrong with a file.</summary>
+/// <summary>What is said of files that cannot be read, or that are not laid out as a problem file.</summary>
 internal static partial class ReadingPhrases
 {
-    [Phrase("error.empty-file")]
-    public static partial Phrase EmptyFile();
+    [Phrase("error.unreadable-file.utf8")]
+    internal static partial Phrase NotUtf8();
 
-    [Phrase("error.not-yaml")]
-    public static partial Phrase NotYaml();
+    [Phrase("remedy.utf8")]
+    internal static partial Phrase SaveAsUtf8();
 
-    [Phrase("error.not-allowed")]
-    public static partial Phrase NotAllowed();
+    [Phrase("error.unreadable-file.yaml")]
+    internal static partial Phrase NotYaml();
 
-    [Phrase("error.too-deep")]
-    public static partial Phrase TooDeep();
+    [Phrase("error.unreadable-file.json")]
+    internal static partial Phrase NotJson();
 
-    [Phrase("error.text-too-long")]
-    public static partial Phrase TextTooLong();
+    [Phrase("remedy.check-the-line")]
+    internal static partial Phrase CheckTheLine();
 
-    [Phrase("error.file-too-large")]
-    public static partial Phrase FileTooLarge();
+    [Phrase("error.unreadable-file.empty")]
+    internal static partial Phrase EmptyFile();
 
-    [Phrase("error.key-is-not-text")]
-    public static partial Phrase KeyIsNotText();
+    [Phrase("remedy.begin-with-a-topic")]
+    internal static partial Phrase BeginWithATopic();
+
+    [Phrase("error.unreadable-file.control")]
+    internal static partial Phrase ControlCharacter();
+
+    [Phrase("remedy.delete-it")]
+    internal static partial Phrase DeleteIt();
+
+    [Phrase("error.unreadable-file.tab")]
+    internal static partial Phrase TabIndents();
+
+    [Phrase("remedy.spaces")]
+    internal static partial Phrase IndentWithSpaces();
+
+    [Phrase("error.not-allowed-here.anchor")]
+    internal static partial Phrase Anchor(string name);
+
+    [Phrase("error.not-allowed-here.alias")]
+    internal static partial Phrase Alias(string name);
+
+    [Phrase("error.not-allowed-here.tag")]
+    internal static partial Phrase Tag();
+
+    [Phrase("error.not-allowed-here.directive")]
+    internal static partial Phrase Directive();
+
+    [Phrase("error.not-allowed-here.merge-key")]
+    internal static partial Phrase MergeKey();
+
+    [Phrase("error.not-allowed-here.second-document")]
+    internal static partial Phrase SecondDocument();
+
+    [Phrase("remedy.leave-it-out")]
+    internal static partial Phrase LeaveItOut();
+
+    [Phrase("remedy.write-it-out")]
+    internal static partial Phrase WriteItOut();
+
+    [Phrase("remedy.one-file-each")]
+    internal static partial Phrase OneFileEach();
 
     [Phrase("error.duplicate-key")]
-    public static partial Phrase DuplicateKey(string key);
+    internal static partial Phrase DuplicateKey(string key, int line);
 
-    [Phrase("error.not-a-map")]
-    public static partial Phrase NotAMap();
+    [Phrase("error.too-large.file")]
+    internal static partial Phrase FileTooLarge(int limit);
+
+    [Phrase("error.too-large.nesting")]
+    internal static partial Phrase TooDeep(int limit);
+
+    [Phrase("error.too-large.text")]
+    internal static partial Phrase TextTooLong(int limit);
+
+    [Phrase("error.too-large.entries")]
+    internal static partial Phrase TooManyEntries(int limit);
 
     [Phrase("error.unknown-key")]
-    public static partial Phrase UnknownKey(string key);
+    internal static partial Phrase UnknownKey(string key);
 
-    [Phrase("error.keys-are")]
-    public static partial Phrase KeysAre(string keys);
+    [Phrase("error.unknown-key.near")]
+    internal static partial Phrase UnknownKeyNear(string key, string near);
 
-    [Phrase("error.missing-key")]
-    public static partial Phrase MissingKey(string key);
+    [Phrase("remedy.keys")]
+    internal static partial Phrase Keys(string keys);
+
+    [Phrase("error.unknown-key.letter")]
+    internal static partial Phrase NotTheNextLetter(string key);
+
+    [Phrase("remedy.letters-in-order")]
+    internal static partial Phrase LettersInOrder();
+
+    [Phrase("error.unknown-key.part")]
+    internal static partial Phrase NoSuchPart(string letter);
+
+    [Phrase("remedy.letters-of-find")]
+    internal static partial Phrase LettersOfFind();
 
     [Phrase("error.wrong-shape")]
-    public static partial Phrase WrongShape(string key);
+    internal static partial Phrase WrongShape(string key, Phrase found, Phrase wanted);
 
-    [Phrase("error.unknown-point")]
-    public static partial Phrase UnknownPoint(string typed, string point, string points);
+    [Phrase("error.wrong-shape.root")]
+    internal static partial Phrase RootIsNoMap();
 
-    [Phrase("error.say-where")]
-    public static partial Phrase SayWhere(string point);
+    [Phrase("error.wrong-shape.key")]
+    internal static partial Phrase KeyIsNoText();
 
-    [Phrase("error.given-twice")]
-    public static partial Phrase GivenTwice(string typed, string other);
+    [Phrase("remedy.key")]
+    internal static partial Phrase WriteAKey();
 
-    [Phrase("error.keep-one")]
-    public static partial Phrase KeepOne();
+    [Phrase("remedy.for-example")]
+    internal static partial Phrase ForExample(string example);
 
-    [Phrase("error.missing-unit")]
-    public static partial Phrase MissingUnit(string typed, string quantity);
+    [Phrase("shape.text")]
+    internal static partial Phrase AText();
 
-    [Phrase("error.wrong-unit-for-angle")]
-    public static partial Phrase WrongUnitForAngle(string typed, string quantity);
+    [Phrase("shape.list")]
+    internal static partial Phrase AList();
 
-    [Phrase("error.wrong-unit-for-length")]
-    public static partial Phrase WrongUnitForLength(string typed, string quantity);
+    [Phrase("shape.map")]
+    internal static partial Phrase AMap();
 
-    [Phrase("error.not-positive")]
-    public static partial Phrase NotPositive(string typed, string quantity);
+    [Phrase("shape.text-or-list")]
+    internal static partial Phrase ATextOrAList();
 
-    [Phrase("error.cannot-find")]
-    public static partial Phrase CannotFind(string typed);
+    [Phrase("shape.text-or-map")]
+    internal static partial Phrase ATextOrAMap();
 
-    [Phrase("error.rounding")]
-    public static partial Phrase CannotRound(string typed);
+    [Phrase("shape.any")]
+    internal static partial Phrase AnyShape();
 }

@@ -1,6 +1,6 @@
 namespace Explain;
 
-/// <summary>The points that are mentioned, in order, as often as they stand there.</summary>
+/// <summary>The points that are mentioned, in order.</summary>
 internal static class Mentions
 {
     public static IEnumerable<Point> Points(Named named) => named switch
@@ -24,22 +24,7 @@ internal static class Mentions
         _ => [],
     };
 
-    public static IEnumerable<Point> Points(Expr expr) => Symbols(expr).SelectMany(Points);
-
-    /// <summary>The symbols of a formula, in order, as often as they stand there.</summary>
-    public static IEnumerable<Symbol> Symbols(Expr expr) => expr switch
-    {
-        SymbolUse u => [u.Symbol],
-        Sum s => Symbols(s.Left).Concat(Symbols(s.Right)),
-        Difference d => Symbols(d.Left).Concat(Symbols(d.Right)),
-        Product p => Symbols(p.Left).Concat(Symbols(p.Right)),
-        Quotient q => Symbols(q.Left).Concat(Symbols(q.Right)),
-        Power p => Symbols(p.Base),
-        Root r => Symbols(r.Of),
-        Negative n => Symbols(n.Of),
-        Apply a => Symbols(a.To),
-        _ => [],
-    };
+    public static IEnumerable<Point> Points(Expr expr) => expr.Symbols().SelectMany(Points);
 
     public static IEnumerable<Point> Points(Statement statement) => statement switch
     {

@@ -15,6 +15,9 @@ internal static partial class StatementPhrases
     [Phrase("error.unreadable-number")]
     internal static partial Phrase NotAValue(string typed);
 
+    [Phrase("error.unreadable-number.empty")]
+    internal static partial Phrase NoValue();
+
     [Phrase("remedy.unreadable-number")]
     internal static partial Phrase WriteAValue();
 
@@ -41,4 +44,16 @@ internal static partial class StatementPhrases
 
     [Phrase("remedy.did-you-mean")]
     internal static partial Phrase DidYouMean(string instead);
+
+    [Phrase("kind.length")]
+    internal static partial Phrase ALength();
+
+    [Phrase("kind.area")]
+    internal static partial Phrase AnArea();
+
+    [Phrase("kind.angle")]
+    internal static partial Phrase AnAngle();
+
+    [Phrase("kind.number")]
+    internal static partial Phrase ANumber();
 }

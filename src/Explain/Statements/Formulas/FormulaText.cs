@@ -68,7 +68,7 @@ internal static class FormulaText
     private static bool IsRun(Product product) => product.Left is Quantity { Amount: var amount, Unit: var unit } && unit == Unit.None && amount.Sign > 0 && IsPlain(amount)
         && product.Right is SymbolUse { Symbol: Letter } or Sum or Difference && IsOpen(product.Right);
 
-    private static bool IsOpen(Expr formula) => Mentions.Symbols(formula).Any() && Mentions.Symbols(formula).All(s => s is Letter);
+    private static bool IsOpen(Expr formula) => formula.Symbols().Any() && formula.Symbols().All(s => s is Letter);
 
     /// <summary>What stands before a unit: x, 2x or a bracket.</summary>
     private static string Unital(Expr formula, English english) =>

@@ -4,6 +4,6 @@ namespace Explain;
 internal static class WithUnit
 {
     /// <summary>Null when the formula is no number and holds no letter.</summary>
-    public static Expr? Of(Expr formula, Unit unit) => Mentions.Symbols(formula).Any() ? new Product(formula, new Quantity(Exact.One, unit))
+    public static Expr? Of(Expr formula, Unit unit) => formula.Symbols().Any() ? new Product(formula, new Quantity(Exact.One, unit))
         : PlainNumber.Of(formula) is { } number ? new Quantity(number, unit) : null;
 }

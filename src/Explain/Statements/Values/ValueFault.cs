@@ -8,7 +8,7 @@ internal static class ValueFault
     private const int LongestLookedAt = 100;
 
     public static Fault Of(string text) =>
-        text.Length > LongestLookedAt ? Unreadable(text) : Comma(text) ?? Letter(text) ?? Large(text) ?? UnknownUnit(text) ?? Unreadable(text);
+        text.Trim().Length == 0 ? new(ErrorCodes.UnreadableNumber, StatementPhrases.NoValue(), StatementPhrases.WriteAValue()) : text.Length > LongestLookedAt ? Unreadable(text) : Comma(text) ?? Letter(text) ?? Large(text) ?? UnknownUnit(text) ?? Unreadable(text);
 
     private static Fault Unreadable(string text) => new(ErrorCodes.UnreadableNumber, StatementPhrases.NotAValue(text), StatementPhrases.WriteAValue());
 

@@ -29,8 +29,8 @@ internal static class ValueReader
     /// <summary>A number or an expression in letters: no quantity of the figure, no function of one.</summary>
     private static Expr? Formula(ReadOnlySpan<TextToken> tokens)
     {
-        if (tokens.Length == 0 || TermReader.Read(tokens) is not { } term || !Mentions.Symbols(term).All(s => s is Letter)) return null;
-        if (term is Quantity || Mentions.Symbols(term).Any()) return term;
+        if (tokens.Length == 0 || TermReader.Read(tokens) is not { } term || !term.Symbols().All(s => s is Letter)) return null;
+        if (term is Quantity || term.Symbols().Any()) return term;
         return PlainNumber.Of(term) is { } number ? new Quantity(number, Unit.None) : null;
     }
 }

@@ -74,7 +74,7 @@ public sealed class Renderer
     public string Say(Calculation calculation, Solution of)
     {
         Page page = PageOf(of);
-        return MathPlain.Write(new CalculationLines(page.Speaker, page.Claims, Detail.Brief).Chain(calculation));
+        return MathPlain.Write(new CalculationLines(page).Chain(calculation));
     }
 
     /// <summary>A statement in plain text.</summary>

@@ -20,7 +20,7 @@ internal sealed class AnswerBlocks(Page page)
         string[] cases = [.. Values(part).Select(v => v.Value.Case).OfType<string>().Distinct()];
         Items<Inline> note = RoundingNote.Of(Values(part).Where(v => v.Value.Bounds is null || v.Answer.For.Kind != GoalKind.Bounds).Select(v => v.Value), page.Speaker);
         if (cases.Length < 2) return new(lead, Sentence.Join([Sentence.Of([.. One(part), .. Spaced(note)]), .. Names(part)]), [], []);
-        return new(lead, page.Sentence(AnswerWords.Cases(cases.Length)), [.. cases.Select((c, i) => Entry(part, c, i == cases.Length - 1))], Sentence.Of(note));
+        return new(lead, Sentence.Of(page.Speaker.Say(AnswerWords.Cases(cases.Length), ("n", page.Speaker.Number(cases.Length)))), [.. cases.Select((c, i) => Entry(part, c, i == cases.Length - 1))], OfItsOwn(note));
     }
 
     private static IEnumerable<(Answer Answer, AnswerValue Value)> Values(Part part) => part.Answers.SelectMany(a => a.Values.Select(v => (a, v)));
@@ -30,14 +30,14 @@ internal sealed class AnswerBlocks(Page page)
         Items<Items<Inline>> equations = [.. Values(part).Where(v => v.Value.Case is null || v.Value.Case == name).Select(v => text.Equation(v.Answer, v.Value))];
         Items<Inline> joined = equations.Count < 2 ? equations[0]
             : page.Speaker.Say(AnswerWords.With("", ""), ("first", equations[0]), ("second", page.Speaker.And([.. equations.Skip(1)])));
-        return [new Strong(joined), new WordRun(isLast ? "." : ";")];
+        return [.. joined, new WordRun(isLast ? "." : ";")];
     }
 
     private Items<Inline> One(Part part)
     {
         Items<Items<Inline>> said = [.. Values(part).Where(v => !IsBounds(v)).Select(v => text.Equation(v.Answer, v.Value))];
         Items<Items<Inline>> bounds = [.. Values(part).Where(IsBounds).Select(v => Bounds(v.Answer, v.Value))];
-        return said.Count == 0 ? page.Speaker.And(bounds) : [new Strong(page.Speaker.And(said)), .. bounds.SelectMany(b => (IEnumerable<Inline>)[new WordRun("; "), .. b])];
+        return said.Count == 0 ? page.Speaker.And(bounds) : [.. page.Speaker.And(said), .. bounds.SelectMany(b => (IEnumerable<Inline>)[new WordRun("; "), .. b])];
     }
 
     private static bool IsBounds((Answer Answer, AnswerValue Value) of) => of.Answer.For.Kind == GoalKind.Bounds && of.Value.Bounds is not null;
@@ -75,6 +75,10 @@ internal sealed class AnswerBlocks(Page page)
         .Where(a => a.For.Kind == GoalKind.Value)
         .SelectMany(a => page.Solution.Of.Names.Where(n => a.For.Wanted is Length l && n.Of is { Length: >= 2 } of && (of == l.From.Name + l.To.Name || of == l.To.Name + l.From.Name)))
         .Select(n => Sentence.Of(page.Speaker.Say(AnswerWords.Named("", n.Is), ("what", [new MathRun(new MathName(n.Of))]))));
+
+    /// <summary>A note in brackets as a sentence of its own.</summary>
+    private static Items<Inline> OfItsOwn(Items<Inline> note) => note.Count == 0 ? []
+        : [note[0], .. Sentence.Of([.. note.Skip(1).Take(note.Count - 2)]), note[note.Count - 1]];
 
     private static Items<Inline> Spaced(Items<Inline> note) => note.Count == 0 ? [] : [new WordRun(" "), .. note];
 }

@@ -1,20 +1,25 @@
 namespace Explain;
 
 /// <summary>The formulas of a calculation: the rule in this figure, then formula, substitution, value with its unit.</summary>
-internal sealed class CalculationLines(Speaker speaker, IClaims claims, Detail detail)
+internal sealed class CalculationLines(Page page)
 {
+    private readonly Speaker speaker = page.Speaker;
+
     /// <summary>The lines at the first use of a rule: the law, so the formula; then the numbers.</summary>
     public Items<MathPiece> Full(Calculation calculation)
     {
         Compare formula = Compare.Equal(calculation.Target, calculation.Formula);
         if (calculation.Law.All(l => l == formula)) return [Chain(calculation)];
         MathPiece[] laws = [.. calculation.Law.Select(speaker.Math.Compare)];
-        return [.. laws[..^1], So(laws[^1], speaker.Math.Compare(formula)), MathBuilder.Chain([Target(calculation), .. Numbers(calculation)])];
+        return [.. laws[..^1], So(laws[^1], speaker.Math.Compare(formula)), Noted(calculation, [Target(calculation), .. Terms(calculation)])];
     }
 
     /// <summary>All in one line: target = formula = substitution = value.</summary>
-    public MathPiece Chain(Calculation calculation) => MathBuilder.Chain(
-        [Target(calculation), .. UndoesRatio(calculation) ? [] : (MathPiece[])[Formula(calculation)], .. Numbers(calculation)]);
+    public MathPiece Chain(Calculation calculation) => Noted(calculation,
+        [Target(calculation), .. UndoesRatio(calculation) ? [] : (MathPiece[])[Formula(calculation)], .. Terms(calculation)]);
+
+    /// <summary>Substitution = value.</summary>
+    public MathPiece Numbers(Calculation calculation) => MathBuilder.Chain(Terms(calculation));
 
     public MathPiece Target(Calculation calculation) => speaker.Math.Symbol(calculation.Target);
 
@@ -24,7 +29,7 @@ internal sealed class CalculationLines(Speaker speaker, IClaims claims, Detail d
 
     public MathPiece Value(Calculation calculation) => speaker.Math.Value(calculation.Value);
 
-    private IEnumerable<MathPiece> Numbers(Calculation calculation)
+    private IEnumerable<MathPiece> Terms(Calculation calculation)
     {
         Expr bound = SolutionClaims.Bound(calculation);
         yield return speaker.Math.Formula(bound);
@@ -33,14 +38,18 @@ internal sealed class CalculationLines(Speaker speaker, IClaims claims, Detail d
     }
 
     /// <summary>How many functions a formula must hold for their values to be shown.</summary>
-    private int Least => detail switch
+    private int Least => page.Detail switch
     {
         Detail.Brief => int.MaxValue,
         Detail.Full => 1,
         _ => 2,
     };
 
-    private MathPiece? FunctionValue(Expr part) => IsFunction(part) && claims.Evaluate(part) is { } value ? speaker.Math.Number(value) : null;
+    /// <summary>The chain; at the first sum of cut values whose shown digits do not add up, with a note that the values do.</summary>
+    private MathPiece Noted(Calculation calculation, IEnumerable<MathPiece> terms) => MathBuilder.Chain(terms) is var chain && page.FirstFullValues == calculation.Id
+        ? new MathRow([.. Of(chain), new MathWords(" (" + Word(StepWords.FullValues()) + ")")], MathLevel.Relation) : chain;
+
+    private MathPiece? FunctionValue(Expr part) => IsFunction(part) && page.Claims.Evaluate(part) is { } value ? speaker.Math.Number(value) : null;
 
     private MathRow So(MathPiece law, MathPiece formula) => new([.. Of(law), new MathJoin(Word(StepWords.So())), .. Of(formula)], MathLevel.Relation);
 

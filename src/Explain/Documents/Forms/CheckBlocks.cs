@@ -4,7 +4,7 @@ namespace Explain;
 internal sealed class CheckBlocks(Page page)
 {
     private const string Tick = " ✓";
-    private readonly CalculationLines lines = new(page.Speaker, page.Claims, page.Detail);
+    private readonly CalculationLines lines = new(page);
 
     public IEnumerable<Block> Of(Section section)
     {

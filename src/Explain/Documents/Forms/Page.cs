@@ -11,6 +11,7 @@ internal sealed class Page
         Numbers = new StepNumbers(Sections, detail);
         Claims = new SolutionClaims(solution, Numbers);
         Speaker = new Speaker(table, style, Claims);
+        FirstFullValues = Steps.OfType<Calculation>().FirstOrDefault(EndsThoughCut)?.Id;
     }
 
     public Solution Solution { get; }
@@ -28,10 +29,25 @@ internal sealed class Page
     /// <summary>The reason of a step, shorter where the page has used its rule before.</summary>
     public Items<Inline> Reason(Step step) => Speaker.Reason(step.Why, Numbers.IsAgain(step.Id));
 
+    /// <summary>Whether a quantity is found from the givens alone that an earlier step has found from its results.</summary>
+    public bool IsFoundAgain(Calculation calculation) => calculation.Bindings.All(b => b.Is is ValueOf of && Claims.Find(of.Claim) is Premise)
+        && Steps.TakeWhile(s => s.Id != calculation.Id).OfType<Calculation>().Any(c => c.Target == calculation.Target);
+
+    /// <summary>The first calculation whose value ends although numbers in it are cut, so that the digits shown do not give it.</summary>
+    public ClaimId? FirstFullValues { get; }
+
+    /// <summary>Every step in the order of the page.</summary>
+    public IEnumerable<Step> Steps => Sections.SelectMany(s => s.Passage.Steps).SelectMany(Solution.Within);
+
     /// <summary>A phrase as a sentence.</summary>
     public Items<Inline> Sentence(Phrase phrase) => Explain.Sentence.Of(Speaker.Say(phrase));
 
     /// <summary>The remarks that the page prints.</summary>
     public IEnumerable<Block> Remarks(Items<Remark> remarks) =>
         Detail == Detail.Brief ? [] : remarks.Select(r => new RemarkBlock(Sentence(r.Says)));
+
+    private bool EndsThoughCut(Calculation calculation) => IsWhole(calculation.Value)
+        && calculation.Bindings.Any(b => b.Is is ValueOf of && Claims.ValueOf(of.Claim) is { IsGiven: false, Value: { } value } && !IsWhole(value));
+
+    private static bool IsWhole(Value value) => value.Exact?.Rational is { } rational && Decimals.PlacesOf(rational) is not null;
 }

@@ -3,7 +3,7 @@ namespace Explain;
 /// <summary>The steps of a passage as blocks: deductions and algebra as rows of tables, the others each by itself.</summary>
 internal sealed class PassageBlocks(Page page)
 {
-    private readonly CalculationLines lines = new(page.Speaker, page.Claims, page.Detail);
+    private readonly CalculationLines lines = new(page);
 
     /// <summary>The blocks of a passage, its answers straight after the step that reaches them.</summary>
     public IEnumerable<Block> Of(Passage passage, IReadOnlyDictionary<ClaimId, Block> answers)
@@ -14,7 +14,7 @@ internal sealed class PassageBlocks(Page page)
             bool isRow = step is Deduction or Algebra;
             if (!isRow) foreach (Block block in Flush(rows)) yield return block;
             if (isRow) rows.Add(step);
-            else foreach (Block block in Of(step)) yield return block;
+            else foreach (Block block in Of(step, passage.Use)) yield return block;
             if (Answer(step, answers) is not { } answer) continue;
             foreach (Block block in Flush(rows)) yield return block;
             yield return answer;
@@ -27,12 +27,12 @@ internal sealed class PassageBlocks(Page page)
     private static Block? Answer(Step step, IReadOnlyDictionary<ClaimId, Block> answers) =>
         Solution.Within(step).Select(s => answers.GetValueOrDefault(s.Id)).FirstOrDefault(b => b is not null);
 
-    private IEnumerable<Block> Of(Step step) => step switch
+    private IEnumerable<Block> Of(Step step, PassageUse use) => step switch
     {
         Calculation c => [Calculation(c)],
         Instruction i => [Block(i, Sentence.Join(page.Sentence(i.Act), Reason(i)), [])],
         Series s => [new SeriesBlocks(page, lines).Of(s)],
-        Split s => new SplitBlocks(page, lines, this).Of(s),
+        Split s => new SplitBlocks(page, use, lines, this).Of(s),
         _ => Table([step]),
     };
 
@@ -69,7 +69,7 @@ internal sealed class PassageBlocks(Page page)
             Function.Cosine => StepWords.FindCosine(new(a.First, a.Vertex, a.Second)),
             _ => StepWords.FindTangent(new(a.First, a.Vertex, a.Second)),
         }),
-        Calculation c => page.Sentence(StepWords.Find(c.Target)),
+        Calculation c => page.Sentence(page.IsFoundAgain(c) ? StepWords.FindDirectly(c.Target) : StepWords.Find(c.Target)),
         Split => page.Sentence(StepWords.Cases()),
         Series => page.Sentence(StepWords.Substitute()),
         _ => [],
@@ -92,7 +92,15 @@ internal sealed class PassageBlocks(Page page)
     private static Phrase[] Headings => [PageWords.StepColumn(), PageWords.StatementColumn(), PageWords.ReasonColumn()];
 
     private IEnumerable<StepRow> Rows(Step step) => step is Algebra algebra ? AlgebraRows(algebra)
-        : [new(page.Numbers.Of(step.Id) ?? "", step.Says is HowMany ? [new Strong(page.Speaker.Say(step.Says))] : page.Speaker.Say(step.Says), page.Reason(step))];
+        : [new(page.Numbers.Of(step.Id) ?? "", Says(step), page.Reason(step))];
+
+    /// <summary>What a step states: a count stands out, a comparison shows its numbers.</summary>
+    public Items<Inline> Says(Step step) => step.Says switch
+    {
+        HowMany => [new Strong(page.Speaker.Say(step.Says))],
+        Compare compare when new ComparisonLine(page.Speaker, page.Claims).Of(compare, step.Why.From) is { } line => [new MathRun(line)],
+        _ => page.Speaker.Say(step.Says),
+    };
 
     private IEnumerable<StepRow> AlgebraRows(Algebra algebra) => StepNumbers.LinesOf(algebra, page.Detail).Select((line, i) => new StepRow(
         page.Numbers.OfLine(algebra, i, page.Detail) ?? "",

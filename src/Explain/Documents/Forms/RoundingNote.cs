@@ -9,8 +9,10 @@ internal static class RoundingNote
         (Unit Unit, Rounding Rule)[] rounded = [.. values.Where(AnswerText.IsRounded).Select(v => (v.Value!.Unit, AnswerText.RoundingOf(v, v.Value!)))];
         if (rounded.Length == 0) return [];
         Phrase[] rules = [.. rounded.Select(r => Say(r.Rule)).Distinct()];
-        Phrase note = rules.Length == 1 ? RoundingWords.Note(rules[0]) : RoundingWords.Several([.. rounded.Select(r => Of(r.Unit, Say(r.Rule))).Distinct()]);
-        return [new WordRun("("), .. speaker.Say(note), new WordRun(")")];
+        return [new WordRun("("), .. Text(), new WordRun(")")];
+
+        Items<Inline> Text() => rules.Length == 1 ? speaker.Say(RoundingWords.Note(rules[0]))
+            : Speaker.Separate([.. rounded.Select(r => Of(r.Unit, Say(r.Rule))).Distinct().Select(p => speaker.Say(p))]);
     }
 
     private static Phrase Of(Unit unit, Phrase rule) => unit switch

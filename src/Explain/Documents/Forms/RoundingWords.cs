@@ -6,9 +6,6 @@ internal static partial class RoundingWords
     [Phrase("rounding.note")]
     public static partial Phrase Note(Phrase rule);
 
-    [Phrase("rounding.several")]
-    public static partial Phrase Several(Items<Phrase> rules);
-
     [Phrase("rounding.lengths")]
     public static partial Phrase Lengths(Phrase rule);
 

@@ -1,12 +1,12 @@
 namespace Explain;
 
 /// <summary>A division into cases: one table where the cases take the same steps, otherwise one case after the other.</summary>
-internal sealed class SplitBlocks(Page page, CalculationLines lines, PassageBlocks blocks)
+internal sealed class SplitBlocks(Page page, PassageUse use, CalculationLines lines, PassageBlocks blocks)
 {
     public IEnumerable<Block> Of(Split split)
     {
         yield return blocks.Block(split, blocks.Reason(split), Says(split));
-        if (split.Cases.Any(c => c.End == CaseEnd.NotThisProblem)) yield return Outcomes(split);
+        if (use == PassageUse.WhenItChanges) yield return Outcomes(split);
         else if (Skeleton.IsShared(split.Cases)) yield return Merged(split);
         else foreach (Block block in split.Cases.SelectMany(One)) yield return block;
     }
@@ -14,7 +14,7 @@ internal sealed class SplitBlocks(Page page, CalculationLines lines, PassageBloc
     /// <summary>The cases as a display where they are formulas, otherwise as words.</summary>
     private IEnumerable<Block> Says(Split split)
     {
-        if (split.Cases.Any(c => c.End == CaseEnd.NotThisProblem)) return [];
+        if (use == PassageUse.WhenItChanges) return [];
         if (split.Says is AnyOf any && any.Of.All(s => s is Compare)) return [new DisplayBlock([Either([.. any.Of.Cast<Compare>()])])];
         return [new ParagraphBlock([], Sentence.Of(page.Speaker.Say(split.Says)))];
     }
@@ -39,10 +39,14 @@ internal sealed class SplitBlocks(Page page, CalculationLines lines, PassageBloc
     private StepBlock Merged(Split split)
     {
         Items<Step> first = split.Cases[0].Steps;
-        DisplayBlock[] formulas = [.. first.OfType<Calculation>().Where(IsTall).Select(c => new DisplayBlock([page.Speaker.Math.Compare(Compare.Equal(c.Target, c.Formula))]))];
+        DisplayBlock[] formulas = [.. first.OfType<Calculation>().Where(c => IsTall(c) && IsAlike(split, c)).Select(c => new DisplayBlock([page.Speaker.Math.Compare(Compare.Equal(c.Target, c.Formula))]))];
         return new(blocks.Number([.. first.Select(s => page.Numbers.Of(s.Id)).OfType<string>()]),
-            page.Sentence(StepWords.EachCase()), Sentence.Join(first.Select(blocks.Reason)), [.. formulas, Table(split), .. first.SelectMany(s => page.Remarks(s.Remarks))]);
+            page.Sentence(StepWords.EachCase()), Sentence.Join(Reasons(split.Cases)), [.. formulas, Table(split), .. first.SelectMany(s => page.Remarks(s.Remarks))]);
     }
+
+    /// <summary>The reasons of the steps in their order, each once.</summary>
+    private IEnumerable<Items<Inline>> Reasons(Items<Case> cases) =>
+        Enumerable.Range(0, cases[0].Steps.Count).SelectMany(i => cases.Select(c => blocks.Reason(c.Steps[i]))).Distinct();
 
     private TableBlock Table(Split split) => new(
         [[], .. split.Cases.Select(CaseName)],
@@ -55,19 +59,17 @@ internal sealed class SplitBlocks(Page page, CalculationLines lines, PassageBloc
     {
         if (steps is not [Calculation first, ..])
         {
-            yield return [Label(steps[0], []), .. steps.Select(s => page.Speaker.Say(s.Says))];
+            yield return [Label(steps[0], []), .. steps.Select(blocks.Says)];
             yield break;
         }
 
         Calculation[] all = [.. steps.Cast<Calculation>()];
-        bool tall = IsTall(first);
+        bool alike = all.All(c => c.Formula == first.Formula), tall = alike && IsTall(first);
         if (tall) yield return [Label(first, page.Speaker.Say(StepWords.Substitution())), .. all.Select(c => Run(lines.Substitution(c)))];
-        yield return [tall ? Run(lines.Target(first)) : Label(first, Short(all)), .. all.Select(c => Run(lines.Value(c)))];
+        yield return tall ? [Run(lines.Target(first)), .. all.Select(c => Run(lines.Value(c)))]
+            : alike ? [Label(first, Run(page.Speaker.Math.Compare(Compare.Equal(first.Target, first.Formula)))), .. all.Select(c => Run(lines.Value(c)))]
+            : [Label(first, Run(lines.Target(first))), .. all.Select(c => Run(lines.Numbers(c)))];
     }
-
-    /// <summary>The formula where the cases have it alike, otherwise only what is found.</summary>
-    private Items<Inline> Short(Calculation[] all) => all.All(c => c.Formula == all[0].Formula)
-        ? Run(page.Speaker.Math.Compare(Compare.Equal(all[0].Target, all[0].Formula))) : Run(lines.Target(all[0]));
 
     private Items<Inline> Label(Step step, Items<Inline> text) => page.Numbers.Of(step.Id) is { } number ? [new WordRun(number + ". "), .. text] : text;
 
@@ -75,10 +77,12 @@ internal sealed class SplitBlocks(Page page, CalculationLines lines, PassageBloc
     {
         yield return new ParagraphBlock(Sentence.Of(CaseName(one)), []);
         foreach (Block block in blocks.Of(new Passage(PassageUse.Working, one.Steps), new Dictionary<ClaimId, Block>())) yield return block;
-        if (one.End == CaseEnd.Impossible) yield return new ParagraphBlock([], page.Sentence(StepWords.Impossible()));
+        if (one.End != CaseEnd.Holds) yield return new ParagraphBlock([], page.Sentence(one.End == CaseEnd.Impossible ? StepWords.Impossible() : StepWords.NotThisProblem()));
     }
 
     private Items<Inline> Capital(Phrase phrase) => Sentence.Capital(page.Speaker.Say(phrase));
+
+    private static bool IsAlike(Split split, Calculation first) => split.Cases.All(c => c.Steps.OfType<Calculation>().Any(s => s.Target == first.Target && s.Formula == first.Formula));
 
     private bool IsTall(Calculation calculation) => MathTex.IsTall(lines.Formula(calculation));
 

@@ -29,13 +29,16 @@ internal static class MathTex
         MathSign s => [TexSigns.Sign(s.Sign)],
         MathJoin j => [@"\quad\text{" + LatexEscape.Text(j.Word) + @"}\quad"],
         MathMark m => [TexSigns.Sign(m.Sign)],
-        MathFraction f => [(IsSmall(f) ? @"\tfrac{" : @"\frac{") + Write(f.Top) + "}{" + Write(f.Bottom) + "}"],
+        MathFraction f => [(IsSmall(f) ? @"\tfrac{" : @"\frac{") + Inside(f.Top) + "}{" + Inside(f.Bottom) + "}"],
         MathRoot r => [@"\sqrt{" + Write(r.Of) + "}"],
         MathPower p => [.. Tokens(p.Base), "^" + Exponent(p.Exponent)],
         MathFunction f => [@"\" + f.Name + (f.IsInverse ? "^{-1}" : ""), .. Tokens(f.Of)],
         MathBrackets b => [IsTall(b.Of) ? @"\left(" : "(", .. Tokens(b.Of), IsTall(b.Of) ? @"\right)" : ")"],
         _ => throw new ArgumentException(piece.GetType().Name, nameof(piece)),
     };
+
+    /// <summary>A part of a fraction; a fraction in it stays as large as it was.</summary>
+    private static string Inside(MathPiece part) => Write(part).Replace(@"\frac{", @"\dfrac{", StringComparison.Ordinal);
 
     /// <summary>Whether a fraction or a root stands in it, so that one line of text does not hold it well.</summary>
     public static bool IsTall(MathPiece piece) => piece switch

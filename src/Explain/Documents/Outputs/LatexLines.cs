@@ -6,9 +6,11 @@ internal static class LatexLines
     /// <summary>Average characters of a display that fit in 110 mm, the narrowest column provided for.</summary>
     private const double LineWidth = 50;
 
+    private const string Quad = @"\quad";
+
     public static IEnumerable<string> Break(MathPiece line) => MathWidth.Of(line) <= LineWidth || line is not MathRow { Level: MathLevel.Relation } row
         ? [MathTex.Write(line)]
-        : Split(row, p => p is MathJoin).Select(Aligned);
+        : Split(row, p => p is MathJoin).Select(Aligned).Select(l => l.StartsWith(Quad, StringComparison.Ordinal) ? l[Quad.Length..] : l);
 
     /// <summary>The first relation stays beside the left side; the others stand below it.</summary>
     private static string Aligned(MathRow row)

@@ -123,7 +123,7 @@ internal sealed class Speaker
         StatementArg s => Say(s.Is),
         FormulaArg f => Say(f.Is),
         StepArg s => Steps(s.Are),
-        CountArg c => [new MathRun(new MathNumber(c.Is.ToString(System.Globalization.CultureInfo.InvariantCulture), Continues: false))],
+        CountArg c => [new WordRun(c.Is.ToString(System.Globalization.CultureInfo.InvariantCulture))],
         PhraseArg p => Say(p.Is),
         TextArg t => [new UserRun(t.Is)],
         ListArg l => And([.. l.Are.Select(Say)]),

@@ -9,6 +9,9 @@ internal static partial class StepWords
     [Phrase("step.find")]
     public static partial Phrase Find(Expr what);
 
+    [Phrase("step.find-directly")]
+    public static partial Phrase FindDirectly(Expr what);
+
     [Phrase("step.find-sine")]
     public static partial Phrase FindSine(Corner angle);
 
@@ -41,6 +44,12 @@ internal static partial class StepWords
 
     [Phrase("step.case")]
     public static partial Phrase Case(string name, Statement assume);
+
+    [Phrase("step.not-this-problem")]
+    public static partial Phrase NotThisProblem();
+
+    [Phrase("step.full-values")]
+    public static partial Phrase FullValues();
 
     [Phrase("step.impossible")]
     public static partial Phrase Impossible();

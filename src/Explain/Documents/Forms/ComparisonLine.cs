@@ -1,0 +1,34 @@
+namespace Explain;
+
+/// <summary>Shows the numbers of an inequality: angle BAC + angle ABC = 38° + 58.769…° = 96.769…° &lt; 180°.</summary>
+internal sealed class ComparisonLine(Speaker speaker, IClaims claims)
+{
+    /// <summary>The line; null where a symbol has no value among the claims that the step rests on, or there is nothing to show.</summary>
+    public MathPiece? Of(Compare compare, Items<ClaimId> from)
+    {
+        if (compare.Between.Contains(Relation.Equal) || !compare.Terms.Any(t => t.Symbols().Count > 0)) return null;
+        List<MathPiece> row = [];
+        for (int i = 0; i < compare.Terms.Count; i++)
+        {
+            if (i > 0) row.Add(MathBuilder.Sign(compare.Between[i - 1]));
+            if (Term(compare.Terms[i], from) is not { } term) return null;
+            row.AddRange(term is MathRow { Level: MathLevel.Relation } chain ? chain.Of : [term]);
+        }
+
+        return new MathRow([.. row], MathLevel.Relation);
+    }
+
+    private MathPiece? Term(Expr term, Items<ClaimId> from)
+    {
+        Expr bound = term.Substitute(e => e is SymbolUse use ? Value(use.Symbol, from) : null);
+        if (bound.Symbols().Count > 0 || claims.Evaluate(bound) is not { } value) return null;
+        return MathBuilder.Chain([speaker.Math.Term(term), speaker.Math.Term(bound), speaker.Math.Value(value, isGiven: term is Quantity)]);
+    }
+
+    private ValueOf? Value(Symbol symbol, Items<ClaimId> from) => from.Where(id => claims.Find(id) switch
+    {
+        Calculation c => c.Target == symbol,
+        { Says: Compare { Terms: [SymbolUse use, ..] } } => use.Symbol == symbol,
+        _ => false,
+    }).Select(id => new ValueOf(id)).FirstOrDefault();
+}

@@ -2,13 +2,17 @@ using System.Runtime.CompilerServices;
 
 namespace Explain.Tests;
 
-/// <summary>Compares a text with the one kept beside the test, Name.verified.ext; a difference writes Name.received.ext and fails.</summary>
+/// <summary>
+/// Compares a text with the one kept beside the test, Name.verified.ext. A difference writes Name.received.ext and fails; with
+/// EXPLAIN_ACCEPT=1 it takes the old one's place.
+/// </summary>
 internal static class Snapshot
 {
     public static void Verify(string text, string name, string extension = "md", [CallerFilePath] string test = "")
     {
         string path = Path.Combine(Path.GetDirectoryName(test)!, name);
         string verified = $"{path}.verified.{extension}", received = $"{path}.received.{extension}";
+        if (Environment.GetEnvironmentVariable("EXPLAIN_ACCEPT") == "1") File.WriteAllText(verified, text);
         string kept = File.Exists(verified) ? File.ReadAllText(verified).ReplaceLineEndings("\n") : "";
         if (kept == text)
         {

@@ -3,6 +3,9 @@ namespace Explain;
 /// <summary>The answer of a part as a block: one line, or a list where there are several cases.</summary>
 internal sealed class AnswerBlocks(Page page)
 {
+    /// <summary>Words between two values that keep them together: and, with.</summary>
+    private const int LongestBetween = 7;
+
     private readonly AnswerText text = new(page.Speaker, page.Claims);
 
     /// <summary>The block of a part's answers and the step that it follows; no step where it rests on none of the part's own.</summary>
@@ -30,15 +33,19 @@ internal sealed class AnswerBlocks(Page page)
         Items<Items<Inline>> equations = [.. Values(part).Where(v => v.Value.Case is null || v.Value.Case == name).Select(v => text.Equation(v.Answer, v.Value))];
         Items<Inline> joined = equations.Count < 2 ? equations[0]
             : page.Speaker.Say(AnswerWords.With("", ""), ("first", equations[0]), ("second", page.Speaker.And([.. equations.Skip(1)])));
-        return [.. joined, new WordRun(isLast ? "." : ";")];
+        return [.. Whole(joined), new WordRun(isLast ? "." : ";")];
     }
 
     private Items<Inline> One(Part part)
     {
         Items<Items<Inline>> said = [.. Values(part).Where(v => !IsBounds(v)).Select(v => text.Equation(v.Answer, v.Value))];
         Items<Items<Inline>> bounds = [.. Values(part).Where(IsBounds).Select(v => Bounds(v.Answer, v.Value))];
-        return said.Count == 0 ? page.Speaker.And(bounds) : [.. page.Speaker.And(said), .. bounds.SelectMany(b => (IEnumerable<Inline>)[new WordRun("; "), .. b])];
+        return said.Count == 0 ? page.Speaker.And(bounds) : [.. Whole(page.Speaker.And(said)), .. bounds.SelectMany(b => (IEnumerable<Inline>)[new WordRun("; "), .. b])];
     }
+
+    /// <summary>Runs that stand out one beside the other as one, with the words between them.</summary>
+    private static Items<Inline> Whole(Items<Inline> runs) => runs.All(r => r is Strong or WordRun { Text.Length: < LongestBetween }) && runs.Count > 0
+        ? [new Strong([.. runs.SelectMany(r => r is Strong s ? s.Runs : [r])])] : runs;
 
     private static bool IsBounds((Answer Answer, AnswerValue Value) of) => of.Answer.For.Kind == GoalKind.Bounds && of.Value.Bounds is not null;
 

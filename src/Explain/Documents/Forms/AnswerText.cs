@@ -5,9 +5,14 @@ internal sealed class AnswerText(Speaker speaker, IClaims claims)
 {
     private static readonly MathSign About = new("≈");
 
-    /// <summary>AB ≈ 2.90 m; where there is no number, what was proved.</summary>
-    public Items<Inline> Equation(Answer answer, AnswerValue value) => value.Value is not { } number ? Claim(value)
-        : QuantityOf(answer, value) is { } symbol ? [.. Named(symbol, number, value)] : [new MathRun(Row(Amount(number, value)))];
+    /// <summary>AB ≈ 2.90 m, all of it standing out; where the quantity is words, its value; where there is no number, what was proved.</summary>
+    public Items<Inline> Equation(Answer answer, AnswerValue value)
+    {
+        if (value.Value is not { } number) return [new Strong(Claim(value))];
+        Symbol? symbol = QuantityOf(answer, value);
+        if (symbol is DistanceToLine or Bearing or Measure or CircleMeasure) return Sentence(symbol, number, value);
+        return [new Strong([new MathRun(Row(symbol is null ? Amount(number, value) : [speaker.Math.Symbol(symbol), .. Amount(number, value)]))])];
+    }
 
     /// <summary>The value alone: 137 m; 68π m² ≈ 214 m² where an exact form is asked for.</summary>
     public MathPiece Alone(Value number, AnswerValue value) => Row(Amount(number, value)[1..]);
@@ -35,13 +40,10 @@ internal sealed class AnswerText(Speaker speaker, IClaims claims)
     /// <summary>The number as an answer, with its unit.</summary>
     public MathPiece Rounded(Value number, Rounding rule) => speaker.Math.Number(NumberText.Rounded(number, rule), rule.UnitFor(number.Unit));
 
-    private IEnumerable<Inline> Named(Symbol symbol, Value number, AnswerValue value)
-    {
-        Items<MathPiece> amount = [.. Amount(number, value)];
-        return symbol is DistanceToLine or Bearing or Measure or CircleMeasure
-            ? [.. speaker.Say(new SymbolUse(symbol)), new MathRun(Row([.. amount]))]
-            : [new MathRun(Row([speaker.Math.Symbol(symbol), .. amount]))];
-    }
+    /// <summary>The distance from T to PQ is about 137 m.</summary>
+    private Items<Inline> Sentence(Symbol symbol, Value number, AnswerValue value) => speaker.Say(
+        IsRounded(value) && Amount(number, value)[0] == About ? AnswerWords.IsAbout(symbol, "") : AnswerWords.Is(symbol, ""),
+        ("value", [new Strong([new MathRun(Alone(number, value))])]));
 
     private MathPiece[] Amount(Value number, AnswerValue value)
     {

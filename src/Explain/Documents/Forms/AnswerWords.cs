@@ -12,6 +12,12 @@ internal static partial class AnswerWords
     [Phrase("answer.cases")]
     public static partial Phrase Cases(int n);
 
+    [Phrase("answer.is")]
+    public static partial Phrase Is(Symbol what, string value);
+
+    [Phrase("answer.is-about")]
+    public static partial Phrase IsAbout(Symbol what, string value);
+
     [Phrase("answer.with")]
     public static partial Phrase With(string first, string second);
 

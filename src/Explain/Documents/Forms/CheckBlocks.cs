@@ -13,9 +13,10 @@ internal sealed class CheckBlocks(Page page)
         {
             bool last = i == steps.Count - 1;
             Items<Inline> lead = i == 0 && section.Part.Letter is { } letter ? [new Emphasis([.. page.Speaker.Say(PageWords.Letter(letter)), new WordRun(".")])] : [];
-            Items<Inline> reason = Sentence.Of(page.Reason(steps[i]));
-            Items<Inline> says = steps[i] is Calculation ? [] : Sentence.Of(page.Speaker.Say(steps[i].Says));
-            yield return new ParagraphBlock([], [.. Sentence.Join([lead, reason, says]), .. last ? [new WordRun(Tick)] : (Items<Inline>)[]]);
+            Items<Inline> reason = page.Reason(steps[i]);
+            Items<Inline> says = steps[i] is Calculation ? [] : [.. page.Speaker.Say(steps[i].Says), new WordRun(": ")];
+            bool tests = steps[i] is Deduction && (last || steps[i + 1] is Calculation);
+            yield return new ParagraphBlock([], [.. Sentence.Join([lead, Sentence.Of([.. says, .. reason])]), .. tests ? [new WordRun(Tick)] : (Items<Inline>)[]]);
             if (steps[i] is Calculation calculation) yield return new DisplayBlock([lines.Chain(calculation)]);
         }
 

@@ -71,7 +71,8 @@ internal sealed class SplitBlocks(Page page, PassageUse use, CalculationLines li
             : [Label(first, Run(lines.Target(first))), .. all.Select(c => Run(lines.Numbers(c)))];
     }
 
-    private Items<Inline> Label(Step step, Items<Inline> text) => page.Numbers.Of(step.Id) is { } number ? [new WordRun(number + ". "), .. text] : text;
+    private Items<Inline> Label(Step step, Items<Inline> text) => page.Numbers.Of(step.Id) is not { } number ? text
+        : text.Count == 0 ? [new WordRun(number + ".")] : [new WordRun(number + ". "), .. text];
 
     private IEnumerable<Block> One(Case one)
     {

@@ -42,6 +42,7 @@ internal sealed class StepNumbers
 
         void Share(Step step, bool counts)
         {
+            if (!used.Add(step.Why.Rule)) repeated.Add(step.Id);
             if (counts) numbers[step.Id] = number;
         }
     }

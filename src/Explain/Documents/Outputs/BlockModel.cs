@@ -24,35 +24,32 @@ internal sealed class BlockModel(InlineWriter writer, Func<Block, string> print)
 
     public ScriptObject Of(Block block) => block switch
     {
-        HeadingBlock h => Model(("level", h.Level), ("text", Text(h.Text)), ("label", h.Label)),
-        ParagraphBlock p => Model(("lead", Text(p.Lead)), ("text", Text(p.Text))),
-        StepBlock s => Model(("number", Text(s.Number)), ("title", Text(s.Title)), ("reason", Text(s.Reason)), ("body", Many(s.Body.Select(print)))),
+        HeadingBlock h => Model(("level", h.Level), ("text", Bold(h.Text)), ("label", h.Label)),
+        ParagraphBlock p => Model(("lead", Bold(p.Lead)), ("text", p.Lead.Count > 0 ? Text(p.Text) : writer.Line(p.Text))),
+        StepBlock s => Model(("number", Bold(s.Number)), ("title", Bold(s.Title)), ("reason", Text(s.Reason)), ("body", Many(s.Body.Select(print)))),
         StepTableBlock t => Model(("headings", Many(t.Headings)), ("rows", Many(t.Rows.Select(Row)))),
         DisplayBlock d => Model(("lines", Many(d.Lines.SelectMany(writer.Display)))),
-        ListBlock l => Model(("numbered", l.Numbered), ("entries", Many(l.Entries))),
-        TableBlock t => Model(("headings", Many(t.Headings)), ("rows", Many(t.Rows.Select(Many))), ("share", Share(t.Headings.Count)), ("gap", Gap(t.Headings.Count))),
-        FigureBlock f => Model(("lead", Text(f.Lead)), ("text", Text(f.Text))),
-        AnswerBlock a => Model(("lead", Text(a.Lead)), ("text", Text(a.Text)), ("entries", Many(a.Entries)), ("note", Text(a.Note))),
+        ListBlock l => Model(("numbered", l.Numbered), ("entries", Many(l.Entries.Select(writer.Line)))),
+        TableBlock t => Model(("headings", Many(t.Headings)), ("rows", Many(t.Rows.Select(Many))), ("columns", Many(ColumnWidths.Of(t))), ("gaps", t.Headings.Count - 1)),
+        FigureBlock f => Model(("lead", Bold(f.Lead)), ("text", Text(f.Text))),
+        AnswerBlock a => Model(("lead", Bold(a.Lead)), ("text", Text(a.Text)), ("entries", Many(a.Entries)), ("note", Text(a.Note))),
         RemarkBlock r => Model(("text", Text(r.Text))),
-        CautionBlock c => Model(("lead", Text(c.Lead)), ("text", Text(c.Text))),
+        CautionBlock c => Model(("lead", Bold(c.Lead)), ("text", Text(c.Text))),
         _ => throw new ArgumentException(block.GetType().Name, nameof(block)),
     };
+
+    /// <summary>What the template of the page is given: its blocks, printed.</summary>
+    public ScriptObject OfPage(IEnumerable<string> blocks) => Model(("blocks", Many(blocks)));
 
     private ScriptObject Row(StepRow row) => Model(("number", row.Number), ("statement", Text(row.Statement)), ("reason", Text(row.Reason)));
 
     private string? Text(Items<Inline> runs) => runs.Count == 0 ? null : writer.Write(runs);
 
+    private string? Bold(Items<Inline> runs) => runs.Count == 0 ? null : writer.Bold(runs);
+
     private ScriptArray Many(Items<Items<Inline>> items) => Many(items.Select(writer.Write));
 
     private static ScriptArray Many(IEnumerable<object> items) => [.. items];
-
-    /// <summary>The part of the line that a column may take, of so many.</summary>
-    private static string Share(int columns) => Permille(1000 / columns);
-
-    /// <summary>What each column gives up of its share, in em, for gaps of 1 em between them.</summary>
-    private static string Gap(int columns) => Permille((1000 * (columns - 1) / columns) + 1);
-
-    private static string Permille(int of) => "0." + of.ToString("000", System.Globalization.CultureInfo.InvariantCulture);
 
     private static ScriptObject Model(params (string Name, object? Is)[] members)
     {

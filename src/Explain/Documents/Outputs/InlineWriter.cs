@@ -8,6 +8,12 @@ internal abstract class InlineWriter
 
     public string Write(Items<Inline> runs) => string.Concat(runs.Select(Write));
 
+    /// <summary>Runs that a template puts at the beginning of a line.</summary>
+    public virtual string Line(Items<Inline> runs) => Write(runs);
+
+    /// <summary>Runs that a template sets in bold.</summary>
+    public virtual string Bold(Items<Inline> runs) => Write(runs);
+
     /// <summary>A formula on a line of its own, or on several where it is too long for one.</summary>
     public abstract IEnumerable<string> Display(MathPiece line);
 

@@ -18,7 +18,11 @@ internal sealed class LatexWriter(Items<string> points) : InlineWriter
         ? "$" + MathTex.Write(n) + "$" + TexSigns.UnitText(u.Is)
         : "$" + MathTex.Write(piece) + "$";
 
-    protected override string Strong(string inner) => @"\textbf{" + (inner.Contains('$', StringComparison.Ordinal) ? @"\boldmath " : "") + inner + "}";
+    public override string Bold(Items<Inline> runs) => Bold(Write(runs));
+
+    protected override string Strong(string inner) => @"\textbf{" + Bold(inner) + "}";
+
+    private static string Bold(string inner) => (inner.Contains('$', StringComparison.Ordinal) ? @"\boldmath " : "") + inner;
 
     protected override string Emphasis(string inner) => @"\emph{" + inner + "}";
 }

@@ -6,7 +6,7 @@ namespace Explain;
 internal static class MarkdownEscape
 {
     private const string Always = "\\`*_[]|$~";
-    private const string AtStart = "#>+-=";
+    private const string OpensBlock = "#>+-=";
 
     public static string Text(string text)
     {
@@ -15,16 +15,23 @@ internal static class MarkdownEscape
         {
             char c = text[i], next = i + 1 < text.Length ? text[i + 1] : ' ';
             if (char.IsControl(c)) { escaped.Append(' '); continue; }
-            bool first = text.AsSpan(0, i).Trim().IsEmpty;
             bool special = Always.Contains(c, StringComparison.Ordinal)
                 || (c == '<' && (char.IsAsciiLetter(next) || next is '/' or '!' or '?'))
-                || (c == '&' && (char.IsAsciiLetterOrDigit(next) || next == '#'))
-                || (first && AtStart.Contains(c, StringComparison.Ordinal))
-                || (c is '.' or ')' && next == ' ' && i > 0 && text.AsSpan(0, i).Trim().IndexOfAnyExceptInRange('0', '9') < 0);
+                || (c == '&' && (char.IsAsciiLetterOrDigit(next) || next == '#'));
             if (special) escaped.Append('\\');
             escaped.Append(c);
         }
 
         return escaped.ToString();
+    }
+
+    /// <summary>Text that begins a line: a sign that would open a heading, a quotation or a list is escaped.</summary>
+    public static string AtStart(string text)
+    {
+        int digits = text.TakeWhile(char.IsAsciiDigit).Count();
+        return text.Length == 0 ? text
+            : OpensBlock.Contains(text[0], StringComparison.Ordinal) ? "\\" + text
+            : digits > 0 && digits < text.Length && text[digits] is ('.' or ')') ? text.Insert(digits, "\\")
+            : text;
     }
 }

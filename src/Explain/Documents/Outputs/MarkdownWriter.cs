@@ -7,6 +7,8 @@ internal sealed class MarkdownWriter : InlineWriter
 
     public override IEnumerable<string> Display(MathPiece line) => [MathTex.Write(line)];
 
+    public override string Line(Items<Inline> runs) => MarkdownEscape.AtStart(Write(runs));
+
     protected override string Words(string text) => MarkdownEscape.Text(text);
 
     protected override string User(string text) => MarkdownEscape.Text(text);

@@ -14,7 +14,7 @@ internal sealed class TemplateSet
     /// <summary>The most characters that one block may print.</summary>
     private const int MostCharacters = 1_000_000;
 
-    private const string Folder = "templates/", Ending = ".scriban";
+    private const string Folder = "templates/", Ending = ".scriban", Page = "page";
 
     private static readonly ScriptObject NoFunctions = [];
     private static readonly FrozenDictionary<string, TemplateSet> Standard = Resources.Names(Folder)
@@ -44,19 +44,19 @@ internal sealed class TemplateSet
         return new(all);
     }
 
-    /// <summary>Prints a document.</summary>
+    /// <summary>Prints a document: its blocks, in the frame of a page.</summary>
     /// <exception cref="TemplateException">A template of a house fails, or goes over a limit.</exception>
     public string Print(Document document, InlineWriter writer)
     {
         TemplateContext context = Context();
         BlockModel models = null!;
         models = new(writer, Block);
-        return string.Join("\n\n", document.Blocks.Select(Block)) + "\n";
+        return Fill(Page, models.OfPage(document.Blocks.Select(Block))) + "\n";
 
-        string Block(Block block)
+        string Block(Block block) => Fill(BlockModel.TemplateOf(block), models.Of(block));
+
+        string Fill(string name, ScriptObject model)
         {
-            string name = BlockModel.TemplateOf(block);
-            ScriptObject model = models.Of(block);
             context.PushGlobal(model);
             try
             {

@@ -22,12 +22,12 @@ internal static class FileKeys
         new("marks", FileShape.Map, "marks: {a: 4, b: 2}", (p, e) => Map(p, e, (q, letter, text) => PartEntry.AddMarks(q, letter.Is, text.Is, text.At))),
     ];
 
-    /// <summary>Adds each text of a text or a list.</summary>
-    public static Problem Each(Problem problem, FileEntry entry, Func<Problem, FileText, Problem> add)
+    /// <summary>Adds each text of a text or a list, under the key of the entry or the one it belongs to.</summary>
+    public static Problem Each(Problem problem, FileEntry entry, Func<Problem, FileText, Problem> add, string? under = null)
     {
         foreach (FileNode node in entry.Value is FileList list ? list.Of : [entry.Value])
         {
-            if (node is not FileText text) problem = problem.With(Shapes.Wrong(entry.Key.Is, node, FileShape.Text, null), node.At);
+            if (node is not FileText text) problem = problem.WithUnread(under ?? entry.Key.Is, "", Shapes.Wrong(entry.Key.Is, node, FileShape.Text, null), node.At);
             else if (text.Is.Length > 0) problem = add(problem, text);
         }
 

@@ -16,7 +16,7 @@ internal static class FindNode
             if (part.Key.Is != expected) problem = problem.With(new(ErrorCodes.UnknownKey, ReadingPhrases.NotTheNextLetter(part.Key.Is), ReadingPhrases.LettersInOrder()), part.Key.At);
             problem = part.Value is FileMap
                 ? problem.WithUnread(FindEntry.Key, part.Key.Is, Shapes.Wrong(part.Key.Is, part.Value, FileShape.Text | FileShape.List, null), part.Value.At)
-                : FileKeys.Each(problem, part, (p, text) => FindEntry.Add(p, part.Key.Is, text.Is, text.At));
+                : FileKeys.Each(problem, part, (p, text) => FindEntry.Add(p, part.Key.Is, text.Is, text.At), FindEntry.Key);
         }
 
         return problem;

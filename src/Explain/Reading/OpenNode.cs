@@ -17,6 +17,9 @@ internal sealed class OpenNode(bool isMap, Position at)
     /// <summary>The key whose value comes next.</summary>
     public FileText? Key { get; set; }
 
+    /// <summary>Whether the entry that is being read is left out.</summary>
+    public bool LeavesOut { get; set; }
+
     /// <summary>Whether it stands where a key belongs, so that it is nobody's value.</summary>
     public bool IsValueOfNothing { get; init; }
 

@@ -18,6 +18,9 @@ internal static partial class ReadingPhrases
     [Phrase("remedy.check-the-line")]
     internal static partial Phrase CheckTheLine();
 
+    [Phrase("remedy.quote-colons")]
+    internal static partial Phrase QuoteColons();
+
     [Phrase("error.unreadable-file.empty")]
     internal static partial Phrase EmptyFile();
 

@@ -54,6 +54,9 @@ internal sealed class TreeBuilder(ReadingLimits limits)
         else Put(node);
     }
 
+    /// <summary>Leaves out the entry whose key was read last.</summary>
+    public void LeaveOut() => open.Peek().LeavesOut = true;
+
     private void Put(FileNode node)
     {
         if (open.Count == 0)
@@ -77,7 +80,8 @@ internal sealed class TreeBuilder(ReadingLimits limits)
     {
         FileText key = parent.Key!;
         parent.Key = null;
-        if (!parent.Keys.TryAdd(key.Is, key.At.Line)) Refuse(ErrorCodes.DuplicateKey, ReadingPhrases.DuplicateKey(key.Is, parent.Keys[key.Is]), ProblemPhrases.KeepOne(), key.At);
+        if (parent.LeavesOut) parent.LeavesOut = false;
+        else if (!parent.Keys.TryAdd(key.Is, key.At.Line)) Refuse(ErrorCodes.DuplicateKey, ReadingPhrases.DuplicateKey(key.Is, parent.Keys[key.Is]), ProblemPhrases.KeepOne(), key.At);
         else if (!parent.IsFull) parent.Entries.Add(new(key, node));
     }
 

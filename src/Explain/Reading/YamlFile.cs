@@ -20,11 +20,11 @@ internal static class YamlFile
             }
             catch (YamlException e)
             {
-                return builder.Stopped(ReadingPhrases.NotYaml(), ReadingPhrases.CheckTheLine(), e.Start.Line > 0 ? At(e.Start) : last);
+                return Stopped(builder, text, e.Start.Line > 0 ? At(e.Start) : last);
             }
             catch (Exception e) when (e is InvalidOperationException or ArgumentException)
             {
-                return builder.Stopped(ReadingPhrases.NotYaml(), ReadingPhrases.CheckTheLine(), last);
+                return Stopped(builder, text, last);
             }
 
             last = At(parser.Current!.Start);
@@ -54,9 +54,11 @@ internal static class YamlFile
                 return true;
             case Scalar scalar:
                 Check(scalar, builder, at);
-                if (builder.AwaitsKey && scalar is { Value: "<<", Style: ScalarStyle.Plain })
-                    builder.Refuse(ErrorCodes.NotAllowedHere, ReadingPhrases.MergeKey(), ReadingPhrases.WriteItOut(), at);
+                bool merges = builder.AwaitsKey && scalar is { Value: "<<", Style: ScalarStyle.Plain };
                 builder.Text(scalar.Value, at);
+                if (!merges) return true;
+                builder.Refuse(ErrorCodes.NotAllowedHere, ReadingPhrases.MergeKey(), ReadingPhrases.WriteItOut(), at);
+                builder.LeaveOut();
                 return true;
             case MappingStart or SequenceStart:
                 Check((NodeEvent)next, builder, at);
@@ -73,6 +75,14 @@ internal static class YamlFile
     {
         if (!node.Anchor.IsEmpty) builder.Refuse(ErrorCodes.NotAllowedHere, ReadingPhrases.Anchor(node.Anchor.Value), ReadingPhrases.LeaveItOut(), at);
         if (!node.Tag.IsEmpty) builder.Refuse(ErrorCodes.NotAllowedHere, ReadingPhrases.Tag(), ReadingPhrases.LeaveItOut(), at);
+    }
+
+    /// <summary>A title such as "Part 2: a pond" must stand in quotes.</summary>
+    private static FileTree Stopped(TreeBuilder builder, string text, Position at)
+    {
+        string line = text.Split('\n').ElementAtOrDefault(at.Line - 1) ?? "";
+        bool colons = line.Split(": ").Length > 2 && !line.Contains('"') && !line.Contains('{');
+        return builder.Stopped(ReadingPhrases.NotYaml(), colons ? ReadingPhrases.QuoteColons() : ReadingPhrases.CheckTheLine(), at);
     }
 
     private static Position At(Mark mark) => new((int)mark.Line, (int)mark.Column);

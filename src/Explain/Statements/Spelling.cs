@@ -3,7 +3,7 @@ namespace Explain;
 /// <summary>Finds what somebody may have meant.</summary>
 internal static class Spelling
 {
-    private const int LongestCompared = 64;
+    private const int LongestCompared = 40;
 
     /// <summary>The nearest word; null when none is near.</summary>
     public static string? Nearest(string typed, IEnumerable<string> words)
@@ -16,19 +16,20 @@ internal static class Spelling
     public static int Distance(string from, string to)
     {
         if (from.Length > LongestCompared || to.Length > LongestCompared) return int.Max(from.Length, to.Length);
-        int[,] cost = new int[from.Length + 1, to.Length + 1];
+        int width = to.Length + 1;
+        Span<int> cost = stackalloc int[(from.Length + 1) * width];
         for (int i = 0; i <= from.Length; i++)
         {
             for (int j = 0; j <= to.Length; j++)
             {
-                if (i == 0 || j == 0) { cost[i, j] = i + j; continue; }
-                int exchanged = cost[i - 1, j - 1] + (from[i - 1] == to[j - 1] ? 0 : 1);
-                cost[i, j] = int.Min(exchanged, int.Min(cost[i - 1, j], cost[i, j - 1]) + 1);
+                if (i == 0 || j == 0) { cost[i * width + j] = i + j; continue; }
+                int exchanged = cost[(i - 1) * width + j - 1] + (from[i - 1] == to[j - 1] ? 0 : 1);
+                cost[i * width + j] = int.Min(exchanged, int.Min(cost[(i - 1) * width + j], cost[i * width + j - 1]) + 1);
                 bool swapped = i > 1 && j > 1 && from[i - 1] == to[j - 2] && from[i - 2] == to[j - 1];
-                if (swapped) cost[i, j] = int.Min(cost[i, j], cost[i - 2, j - 2] + 1);
+                if (swapped) cost[i * width + j] = int.Min(cost[i * width + j], cost[(i - 2) * width + j - 2] + 1);
             }
         }
 
-        return cost[from.Length, to.Length];
+        return cost[from.Length * width + to.Length];
     }
 }

@@ -3,7 +3,7 @@ namespace Explain;
 /// <summary>Finds the statement, the quantity or the goal that an unreadable text comes nearest to.</summary>
 internal static class NearestStatement
 {
-    private const int Whole = 12, MostCompared = 60;
+    private const int Whole = 12, MostCompared = 24;
 
     private static readonly Items<Pattern> Statements =
     [
@@ -24,13 +24,27 @@ internal static class NearestStatement
     public static string Of(string text, IEnumerable<Pattern> patterns)
     {
         TextToken[] tokens = [.. (Tokens.Read(text) ?? []).Take(MostCompared)];
-        Pattern nearest = patterns.MinBy(p => Distance(tokens, Tokens.Read(p.Text)!))!;
+        Pattern nearest = Nearest(tokens, patterns);
         return WithNames(nearest, tokens) ?? nearest.Text;
     }
 
-    private static int Distance(TextToken[] from, TextToken[] to)
+    private static Pattern Nearest(TextToken[] tokens, IEnumerable<Pattern> patterns)
     {
-        int[] row = [.. Enumerable.Range(0, to.Length + 1).Select(j => j * Whole)];
+        Pattern? nearest = null;
+        int least = int.MaxValue;
+        foreach (Pattern pattern in patterns)
+        {
+            if (int.Abs(pattern.Tokens.Count - tokens.Length) * Whole >= least || Distance(tokens, pattern.Tokens.AsSpan()) is var away && away >= least) continue;
+            (nearest, least) = (pattern, away);
+        }
+
+        return nearest!;
+    }
+
+    private static int Distance(ReadOnlySpan<TextToken> from, ReadOnlySpan<TextToken> to)
+    {
+        int[] row = new int[to.Length + 1];
+        for (int j = 1; j <= to.Length; j++) row[j] = j * Whole;
         for (int i = 1; i <= from.Length; i++)
         {
             int corner = row[0];
@@ -53,9 +67,16 @@ internal static class NearestStatement
         return from.Kind switch
         {
             TokenKind.Name => int.Min(from.Text.Length, 3) == int.Min(to.Text.Length, 3) ? 1 : Whole / 2,
-            TokenKind.Word => Whole * Spelling.Distance(from.Text, to.Text) / int.Max(from.Text.Length, to.Text.Length) * 2,
+            TokenKind.Word => OfWords(from.Text, to.Text),
             _ => 2 * Whole,
         };
+    }
+
+    /// <summary>Words of very different length are different words.</summary>
+    private static int OfWords(string from, string to)
+    {
+        int longer = int.Max(from.Length, to.Length);
+        return 2 * int.Min(from.Length, to.Length) < longer ? 2 * Whole : Whole * Spelling.Distance(from, to) / longer * 2;
     }
 
     private static string? WithNames(Pattern pattern, TextToken[] tokens)

@@ -8,16 +8,22 @@ internal sealed class Pattern
 {
     private readonly Items<PatternPart> parts;
     private readonly string tail;
+    private readonly string? rarest;
 
     private Pattern(string text)
     {
         (parts, tail) = PatternText.Parts(text);
         Text = text;
+        Tokens = [.. Explain.Tokens.Read(text)!];
         Slots = [.. parts.Where(p => p.Literal is null)];
+        rarest = parts.Select(p => p.Literal).MaxBy(l => l?.Length ?? 0);
     }
 
     /// <summary>The example.</summary>
     public string Text { get; }
+
+    /// <summary>The tokens of the example.</summary>
+    public Items<TextToken> Tokens { get; }
 
     public Items<PatternPart> Slots { get; }
 
@@ -27,6 +33,7 @@ internal sealed class Pattern
     /// <summary>Reads the pattern where it begins at a token; null where it does not stand there.</summary>
     public Matching? Match(ReadOnlySpan<TextToken> tokens, int at)
     {
+        if (!MayStand(tokens)) return null;
         List<Items<Named>> slots = [];
         foreach (PatternPart part in parts)
         {
@@ -75,6 +82,15 @@ internal sealed class Pattern
 
         Words(pieces, tail);
         return [.. pieces];
+    }
+
+    /// <summary>Most patterns are passed over by their longest word.</summary>
+    private bool MayStand(ReadOnlySpan<TextToken> tokens)
+    {
+        if (rarest is null) return true;
+        foreach (TextToken token in tokens)
+            if (token.Is(rarest)) return true;
+        return false;
     }
 
     private static string LastComma(int count, English english) => english == English.UnitedStates && count > 2 ? "," : "";

@@ -1,0 +1,44 @@
+namespace Explain.Tests.Reading;
+
+public sealed class MutatedFileTests
+{
+    private static readonly string[] Scraps =
+    [
+        "\n", " ", "  ", "\t", ":", ": ", "- ", "[", "]", "{", "}", ",", "'", "\"", "&a ", "*a", "!!str ", "<<: ", "---\n", "...", "#", "|", ">", "%TAG ! x\n", "?", "\u0000", "\uD800", "\uFEFF",
+        "9,5", "1e400", "√(", "√", "π", "(2x + 16)°", "±", "+/-", "5 ft 3 in", "∠", "△", "≅", "∥", "ABC", "A…K", "Z", "B₁", "shares", "given:", "find:", "angle ", "^", "^9", "((((((", "0", "-", "°", "\"", "é", "😀",
+    ];
+
+    [Fact]
+    public void Broken_files_are_read_without_an_exception_and_in_bounded_work()
+    {
+        int wanted = Environment.GetEnvironmentVariable("EXPLAIN_FULL") == "1" ? 200_000 : 20_000;
+        string[] sources = [.. TestFile.Good.Select(TestFile.Text), .. TestFile.Bad.Select(b => TestFile.Text(Path.Combine(TestFile.Folder("Bad"), b.File))), "{\"figure\":\"ABC is a triangle\",\"given\":{\"AB\":\"3 cm\"},\"find\":[\"BC\"]}"];
+        Random random = new(20_240);
+        int read = 0;
+        for (int i = 0; i < wanted; i++)
+        {
+            string text = Broken(sources[random.Next(sources.Length)], random);
+            Problem problem = Problem.Read(text, random.Next(8) == 0 ? "a.json" : "a.yaml");
+            if (problem.Errors.Count == 0) read++;
+            Assert.InRange(problem.Errors.Count, 0, 20);
+            Assert.Equal(problem.Errors.Select(e => e.Lines[0]).Order(), problem.Errors.Select(e => e.Lines[0]));
+            Assert.All(problem.Errors, e => Assert.Contains(e.Code, ErrorCodes.All));
+            int lines = text.Count(c => c == '\n') + 1;
+            Assert.All(problem.Errors.SelectMany(e => e.Lines), line => Assert.InRange(line, 1, lines + 1));
+        }
+
+        Assert.InRange(read, wanted / 100, wanted * 3 / 4);
+    }
+
+    private static string Broken(string text, Random random)
+    {
+        for (int n = random.Next(1, 6); n > 0; n--)
+        {
+            int at = random.Next(text.Length + 1), length = int.Min(random.Next(0, 12), text.Length - at);
+            string scrap = random.Next(3) switch { 0 => "", 1 => Scraps[random.Next(Scraps.Length)], _ => text.Substring(random.Next(text.Length + 1) is var s && s + 5 <= text.Length ? s : 0, int.Min(5, text.Length)) };
+            text = text[..at] + scrap + text[(at + length)..];
+        }
+
+        return text;
+    }
+}

@@ -76,7 +76,7 @@ internal static partial class ReadingPhrases
     internal static partial Phrase TooDeep(int limit);
 
     [Phrase("error.too-large.text")]
-    internal static partial Phrase TextTooLong(int limit);
+    internal static partial Phrase TextTooLong(Expr limit);
 
     [Phrase("error.too-large.entries")]
     internal static partial Phrase TooManyEntries(int limit);

@@ -5,8 +5,13 @@ internal static class TreeReader
 {
     public static Problem Read(FileNode root, Problem empty)
     {
-        if (root is not FileMap map)
-            return empty.With(new(ErrorCodes.WrongShape, ReadingPhrases.RootIsNoMap(), ReadingPhrases.BeginWithATopic()), root.At) with { Unread = [new(FigureEntry.Key, ""), new(FindEntry.Key, "")] };
+        if (root is not FileMap { Of.Count: > 0 } map)
+        {
+            Fault fault = root is FileMap ? new(ErrorCodes.UnreadableFile, ReadingPhrases.EmptyFile(), ReadingPhrases.BeginWithATopic())
+                : new(ErrorCodes.WrongShape, ReadingPhrases.RootIsNoMap(), ReadingPhrases.BeginWithATopic());
+            return empty.With(fault, root.At) with { Unread = [new(FigureEntry.Key, ""), new(FindEntry.Key, "")] };
+        }
+
         Problem problem = empty with { Keys = [.. map.Of.Select(e => new KeyPlace(e.Key.Is, e.Key.At))] };
         foreach (FileEntry entry in map.Of.Where(e => Key(e) is null)) problem = Unknown(problem, map, entry);
         foreach (FileKey key in FileKeys.All)

@@ -11,6 +11,7 @@ public sealed class CodeTests
     {
         { "", "1: the file is empty | begin with lines such as topic: solve a triangle, figure: ABC is a triangle [unreadable-file]" },
         { "# nothing\n", "1: the file is empty | begin with lines such as topic: solve a triangle, figure: ABC is a triangle [unreadable-file]" },
+        { "{}", "1: the file is empty | begin with lines such as topic: solve a triangle, figure: ABC is a triangle [unreadable-file]" },
         { Figure + "given: {AB: 3 cm\nfind: [\n", "2: this is not YAML | check brackets, quotes, colons and indentation here and on the line before [unreadable-file]" },
         { Figure + "title: Part 2: a pond\n" + Find, "2: this is not YAML | put a text that holds a colon and a space in double quotes [unreadable-file]" },
         { Figure + Find + "title: a\u0007b\n", "3: a control character stands here | delete it [unreadable-file]" },

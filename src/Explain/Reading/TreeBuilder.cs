@@ -17,7 +17,11 @@ internal sealed class TreeBuilder(ReadingLimits limits)
     /// <summary>The tree is given up: the file cannot be read.</summary>
     public FileTree Stopped(Phrase message, Phrase? remedy, Position at) => new(null, [Error(ErrorCodes.UnreadableFile, message, remedy, at)]);
 
-    public void Refuse(string code, Phrase message, Phrase? remedy, Position at) => errors.Add(Error(code, message, remedy, at));
+    /// <summary>Notes an error. They come in the order of the lines, so more than can be reported are not kept.</summary>
+    public void Refuse(string code, Phrase message, Phrase? remedy, Position at)
+    {
+        if (errors.Count < limits.Errors) errors.Add(Error(code, message, remedy, at));
+    }
 
     /// <summary>Begins a list or a map; false when it stands too deep.</summary>
     public bool Open(bool isMap, Position at)

@@ -10,8 +10,9 @@ public sealed class Solver
     /// <param name="problem">The problem.</param>
     public SolveResult Solve(Problem problem)
     {
-        if (problem.Errors.Count > 0) return new Refused(problem.Errors);
-        if (TopicOf(problem, out ProblemError? error) is not { } topic) return new Refused([error!]);
+        Topic? topic = TopicOf(problem, out ProblemError? error);
+        if (problem.Errors.Count > 0) return new Refused(error is null || problem.Topic is null ? problem.Errors : problem.ErrorsWith(error));
+        if (topic is null) return new Refused([error!]);
         TopicResult result = new SolutionBuilder(problem, topic, book).Build();
         if (result.Solution is not { } solution) return new Refused(result.Errors);
         Verification verification = new Referee(book).Verify(solution, topic.Model);
@@ -23,12 +24,13 @@ public sealed class Solver
         error = null;
         if (problem.Topic is not { } id)
         {
-            error = new("which-topic", [], 0, ErrorPhrases.WhichTopic(string.Join(", ", topics.Select(t => t.Id.Name))), ErrorPhrases.NameTheTopic());
+            error = new(ErrorCodes.WhichTopic, [], 0, ErrorPhrases.WhichTopic(string.Join(", ", topics.Select(t => t.Id.Name))), ErrorPhrases.NameTheTopic());
             return null;
         }
 
         Topic? topic = topics.FirstOrDefault(t => t.Id == id);
-        if (topic is null) error = new("unknown-topic", [], 0, ErrorPhrases.UnknownTopic(id.Name), ErrorPhrases.SeeTopics());
+        if (topic is null) error = problem.ErrorAt("topic", new(ErrorCodes.UnknownTopic, ErrorPhrases.UnknownTopic(id.Name),
+            Spelling.Nearest(id.Name, topics.Select(t => t.Id.Name)) is { } near ? StatementPhrases.DidYouMean(near) : ErrorPhrases.SeeTopics()));
         return topic;
     }
 }

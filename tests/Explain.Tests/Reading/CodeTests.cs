@@ -105,6 +105,21 @@ public sealed class CodeTests
     }
 
     [Fact]
+    public void An_unknown_topic_is_said_with_all_other_errors_in_the_order_of_the_lines()
+    {
+        Refused refused = Assert.IsType<Refused>(new Solver().Solve(TestFile.Read("titel: x\ntopic: solve a traingle\n" + Figure + Find + "scale: small\n")));
+        Assert.Equal([(1, ErrorCodes.UnknownKey), (2, ErrorCodes.UnknownTopic), (5, ErrorCodes.UnreadableStatement)], refused.Errors.Select(e => (e.Lines[0], e.Code)));
+        Assert.EndsWith("did you mean solve a triangle? [unknown-topic]", TestFile.Said(refused.Errors[1]), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void One_angle_under_two_names_is_asked_for_twice() =>
+        Assert.Equal([ErrorCodes.FoundTwice], TestFile.Codes("figure: [PQT is a triangle, S is on PT]\nfind: [angle QPT, angle SPQ]\n"));
+
+    [Fact]
+    public void A_cosine_may_be_negative() => Assert.Empty(TestFile.Codes(Figure + "given: {cos ABC: -0.5, sin BCA: 0.5}\n" + Find));
+
+    [Fact]
     public void An_angle_on_the_other_side_of_its_corner_is_another()
     {
         Assert.Empty(TestFile.Codes("figure: [\"P, S, T are in line\", PQS is a triangle]\ngiven: {angle PSQ: 30°, angle TSQ: 150°, angle QPS: 20°}\nfind: PQ\n"));

@@ -30,6 +30,29 @@ public sealed class MutatedFileTests
         Assert.InRange(read, wanted / 100, wanted * 3 / 4);
     }
 
+    /// <summary>The worst of each kind that fits into a file: the time is no test, the end is.</summary>
+    [Fact]
+    public void Hostile_files_come_to_an_end()
+    {
+        string big = "123456789012345678901234567891";
+        string[] pairs = [.. from a in Enumerable.Range('A', 26) from b in Enumerable.Range('A', 26) where a < b select $"{(char)a}{(char)b}"];
+        foreach (string text in (string[])
+            [
+                "given:\n" + string.Concat(pairs.Select(p => $"  {p}: {string.Join(" + ", Enumerable.Repeat("√" + big, 8))} cm\n")),
+                "given:\n" + string.Concat(pairs.Select(p => $"  {p}: (1 + √2)^9^9 × {string.Join(" × ", Enumerable.Range(2, 7).Select(n => $"(√{n} + 1)"))} ÷ (√2 + √3 + √5 + √7) cm\n")),
+                "figure:\n" + string.Concat(Enumerable.Repeat("- the foot of the perpendicular of the midpoint of the line\n", 4000)),
+                string.Concat(Enumerable.Repeat("a: 1\n", 50_000)),
+                "figure: [" + string.Concat(Enumerable.Repeat("{", 100_000)),
+                "names: {" + string.Concat(Enumerable.Range(0, 20_000).Select(i => $"x{i}: y, ")) + "}",
+                "question: " + new string('"', 9000) + "\n" + new string(' ', 100_000) + "\n" + new string('-', 100_000),
+                "? " + string.Concat(Enumerable.Repeat("? ", 100_000)),
+            ])
+        {
+            Problem problem = Problem.Read(text);
+            Assert.InRange(problem.Errors.Count, 1, 20);
+        }
+    }
+
     private static string Broken(string text, Random random)
     {
         for (int n = random.Next(1, 6); n > 0; n--)

@@ -11,7 +11,7 @@ internal static class ValueCheck
         QuantityKind kind = QuantityKinds.Of(of), found = QuantityKinds.Of(value.Unit);
         if (of is Letter) return null;
         if (kind != found) return found == QuantityKind.Number ? MissingUnit(problem, kind, typed, value.Typed, value) : WrongUnit(of, kind, found, typed, value);
-        return Within(problem, kind, typed, value) ?? (kind == QuantityKind.Angle ? Angle(of, typed, value) : Positive(typed, value));
+        return Within(problem, kind, typed, value) ?? (kind == QuantityKind.Angle ? Angle(of, typed, value) : kind == QuantityKind.Number ? null : Positive(typed, value));
     }
 
     /// <summary>What is wrong with a length that is no quantity of the figure; null when nothing is.</summary>

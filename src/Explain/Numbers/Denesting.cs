@@ -4,7 +4,7 @@ using Fractions;
 namespace Explain;
 
 /// <summary>
-/// Decides whether the root of a surd sum s without π is itself a surd sum. If it is, s is a rational number times the square of
+/// Decides whether the root of a positive surd sum s without π is itself a surd sum. If it is, s is a rational number times the square of
 /// a number of its own field, so with s = x + y√b the norm n² = x² − by² is a square there, and √s = √((x + n)/2) ± √((x − n)/2),
 /// where both roots are again surd sums with one root less under them. If any step fails, √s is no surd sum.
 /// </summary>
@@ -56,18 +56,14 @@ internal static class Denesting
             return Denested.Unknown;
         }
 
-        if (twiceUpper.Sign() < 0 || twiceLower.Sign() < 0)
-        {
-            return Denested.Nested;
-        }
-
+        // Neither is negative: n² is the product of s and its conjugate, and x half their sum.
         var (upper, lower) = (Root(twiceUpper * half), Root(twiceLower * half));
         if (upper.Sum is { } u && lower.Sum is { } l)
         {
             return Verified(sum, u, l);
         }
 
-        return (upper.Sum is null && upper.IsDecided) || (lower.Sum is null && lower.IsDecided) ? Denested.Nested : Denested.Unknown;
+        return upper.Sum is null ? upper : lower;
     }
 
     // The upper root is not less than the lower, so neither candidate is negative.

@@ -113,6 +113,8 @@ public sealed class NumberTextTests
         Assert.Equal(new Shown("3", false, false), NumberText.Rounded(length, metre));
         Assert.Equal(new Shown("3.5", false, false), NumberText.Rounded(length, tenth));
         Assert.Equal(new Fraction(7, 2), NumberText.RoundedNumber(length, tenth));
+        Value area = Value.Of(ExactReader.Read("12.3"), Unit.Centimetre.To(2));
+        Assert.Equal(new Shown("12", false, false), NumberText.Rounded(area, metre));
         Assert.Equal(new Shown("3.0", false, false), NumberText.Rounded(Of("√9.1"), tenth));
         Assert.Equal(new Shown("1", false, true), NumberText.Rounded(Value.Of(ExactReader.Read("2.54"), Unit.Centimetre), sixteenth));
         Assert.Equal(new Shown("0.3125", false, false), NumberText.Rounded(Value.Of(ExactReader.Read("0.3"), Unit.Inch), sixteenth));
@@ -127,6 +129,7 @@ public sealed class NumberTextTests
     [InlineData("5000", "5000", "5000")]
     [InlineData("12345.6", "12345", "12346")]
     [InlineData("√2", "1.414", "1.415")]
+    [InlineData("0", "0.000", "0.000")]
     public void Bounds_go_outwards_with_one_place_more_than_an_answer(string exact, string lower, string upper)
     {
         bool stays = lower == upper;

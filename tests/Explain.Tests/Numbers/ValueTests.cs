@@ -47,6 +47,8 @@ public sealed class ValueTests
         double expected = Math.Round(eighths / 8.0, MidpointRounding.ToEven) * double.Epsilon;
         Assert.Equal(expected, Doubles.Nearest(value));
         Assert.Equal(-expected, Doubles.Nearest(-value));
+        Fraction hair = new(1, BigInteger.One << 1300);
+        Assert.Equal(Math.Floor((eighths + 4) / 8.0) * double.Epsilon, Doubles.Nearest(value + hair));
     }, iter: 10_000);
 
     [Fact]

@@ -189,6 +189,16 @@ public sealed class ExactTests
     }, iter: 1000 * Scale);
 
     [Fact]
+    public void The_root_of_a_sum_smaller_than_any_precision_tried_first_is_enclosed()
+    {
+        Exact tiny = Exact.Power(Exact.Subtract(Root(2), Exact.One)!, 401)!, root = Exact.Root(tiny)!;
+        Assert.True(root.IsNested);
+        Assert.True(root.Enclose(192).Low >= 0 && root.Enclose(192).High <= new Fraction(2, BigInteger.One << 192));
+        Assert.Equal(1, root.Enclose(1536).Sign);
+        Assert.Equal(1, root.CompareTo(tiny));
+    }
+
+    [Fact]
     public void A_number_too_long_to_be_taken_apart_is_left_alone()
     {
         // 65537 and 65539 are prime, and above every divisor that is tried.

@@ -9,16 +9,19 @@ internal sealed class Ledger
     private readonly Dictionary<Symbol, ClaimId> known;
     private readonly List<(Place Fact, ClaimId Claim)> facts;
     private readonly string prefix;
+    private readonly Unit? lengths;
     private int steps;
 
-    public Ledger(Arrangement arrangement)
+    /// <param name="arrangement">The figure.</param>
+    /// <param name="lengths">The unit of lengths; null where none is given.</param>
+    public Ledger(Arrangement arrangement, Unit? lengths)
     {
-        (Arrangement, Closing, known, facts, prefix) = (arrangement, new(), [], [], "s");
+        (Arrangement, Closing, known, facts, prefix, this.lengths) = (arrangement, new(), [], [], "s", lengths);
     }
 
     private Ledger(Ledger other, string prefix)
     {
-        (Arrangement, Closing, known, facts, this.prefix) = (other.Arrangement, other.Closing.Fork(), new(other.known), [.. other.facts], prefix);
+        (Arrangement, Closing, known, facts, this.prefix, lengths) = (other.Arrangement, other.Closing.Fork(), new(other.known), [.. other.facts], prefix, other.lengths);
     }
 
     public Arrangement Arrangement { get; private set; }
@@ -85,7 +88,8 @@ internal sealed class Ledger
     }
 
     /// <summary>The value of a formula in known quantities; null outside its domain or undecided.</summary>
-    public Value? Evaluate(Expr expr) => Evaluator.Evaluate(Closing.Close(WithValues(expr))) is Evaluated { Value: var value } ? value : null;
+    public Value? Evaluate(Expr expr) => Evaluator.Evaluate(Closing.Close(WithValues(expr))) is Evaluated { Value: var value }
+        ? lengths is null ? value : value.WithLengths(lengths) : null;
 
     /// <summary>The formula of a claim, traced back to the claims that are left as symbols.</summary>
     public Expr Opened(ClaimId claim, Func<ClaimId, Symbol?> kept) => Closing.Open(claim, kept);

@@ -5,7 +5,7 @@ internal sealed class Opening
 {
     public Opening(Problem problem, Topic topic)
     {
-        Ledger = new(new Arrangement([], [.. problem.Figure.SelectMany(f => Mentions.Points(f.Says)).Distinct()]) { Spelled = Spellings.Of(problem) });
+        Ledger = new(new Arrangement([], [.. problem.Figure.SelectMany(f => Mentions.Points(f.Says)).Distinct()]) { Spelled = Spellings.Of(problem) }, WorkingUnit.Of(problem));
         List<Premise> premises = [];
         foreach (FigureStatement statement in problem.Figure) premises.Add(Stated(statement.Says, Next(premises)));
         foreach (Given given in problem.Given) premises.Add(Measured(given, problem, Next(premises)));

@@ -14,6 +14,10 @@ internal sealed class CalculationLines(Page page)
         return [.. laws[..^1], So(laws[^1], speaker.Math.Compare(formula)), Noted(calculation, [Target(calculation), .. Terms(calculation)])];
     }
 
+    /// <summary>Measurements that were typed in other units than they are put in, each where the page first uses it: AB = 5 ft 3 in = 63 in.</summary>
+    public Items<MathPiece> Conversions(Calculation calculation) =>
+        [.. page.Converted(calculation).Select(g => MathBuilder.Chain([speaker.Math.Symbol(g.Of), MathReader.Read(g.Typed), speaker.Math.Term(g.Value)]))];
+
     /// <summary>All in one line: target = formula = substitution = value.</summary>
     public MathPiece Chain(Calculation calculation) => Noted(calculation,
         [Target(calculation), .. UndoesRatio(calculation) ? [] : (MathPiece[])[Formula(calculation)], .. Terms(calculation)]);

@@ -10,7 +10,7 @@ internal sealed class Page
         Sections = PageOrder.Of(solution);
         Numbers = new StepNumbers(Sections, detail);
         Claims = new SolutionClaims(solution, Numbers);
-        Speaker = new Speaker(table, style, Claims);
+        Speaker = new Speaker(table, style with { Lengths = WorkingUnit.Of(solution.Of) }, Claims);
         FirstFullValues = Steps.OfType<Calculation>().FirstOrDefault(EndsThoughCut)?.Id;
     }
 
@@ -33,6 +33,13 @@ internal sealed class Page
     public bool IsFoundAgain(Calculation calculation) => calculation.Bindings.All(b => b.Is is ValueOf of && Claims.Find(of.Claim) is Premise)
         && Steps.TakeWhile(s => s.Id != calculation.Id).OfType<Calculation>().Any(c => c.Target == calculation.Target);
 
+    /// <summary>The measurements that this calculation is the first to use and that were typed in other units than the page works in.</summary>
+    public IEnumerable<Given> Converted(Calculation calculation) => calculation.Bindings.Select(b => b.Is).OfType<ValueOf>().Select(v => v.Claim)
+        .Where(id => !Steps.TakeWhile(s => s.Id != calculation.Id).OfType<Calculation>().SelectMany(c => c.Bindings).Any(b => b.Is == new ValueOf(id)))
+        .Select(id => Claims.Find(id)).OfType<Premise>()
+        .SelectMany(p => Solution.Of.Given.Where(g => p.Says == Compare.Equal(g.Of, g.Value)))
+        .Where(g => !UnitsOf(MathReader.Read(g.Typed)).SequenceEqual(UnitsOf(Speaker.Math.Term(g.Value))));
+
     /// <summary>The first calculation whose value ends although numbers in it are cut, so that the digits shown do not give it.</summary>
     public ClaimId? FirstFullValues { get; }
 
@@ -50,4 +57,11 @@ internal sealed class Page
         && calculation.Bindings.Any(b => b.Is is ValueOf of && Claims.ValueOf(of.Claim) is { IsGiven: false, Value: { } value } && !IsWhole(value));
 
     private static bool IsWhole(Value value) => value.Exact?.Rational is { } rational && Decimals.PlacesOf(rational) is not null;
+
+    private static IEnumerable<Unit> UnitsOf(MathPiece piece) => piece switch
+    {
+        MathUnit unit => [unit.Is],
+        MathRow row => row.Of.SelectMany(UnitsOf),
+        _ => [],
+    };
 }

@@ -37,7 +37,7 @@ internal sealed class PassageBlocks(Page page)
     };
 
     private StepBlock Calculation(Calculation calculation) => Block(calculation, Reason(calculation),
-        [new DisplayBlock(page.Numbers.IsAgain(calculation.Id) ? [lines.Chain(calculation)] : lines.Full(calculation)), .. Bindings(calculation)]);
+        [new DisplayBlock([.. lines.Conversions(calculation), .. page.Numbers.IsAgain(calculation.Id) ? [lines.Chain(calculation)] : lines.Full(calculation)]), .. Bindings(calculation)]);
 
     /// <summary>At full detail, where each value comes from.</summary>
     private IEnumerable<Block> Bindings(Calculation calculation)

@@ -84,7 +84,7 @@ internal sealed class MathBuilder(MathStyle style, IClaims claims)
             Product { Right: Quantity { Unit.IsAngle: true, Amount: var one } unit } p when one == Exact.One => Row(MathLevel.Atom, new MathBrackets(Inner(p.Left)), new MathUnit(unit.Unit)),
             Product p => Product(p, instead),
             Quotient q => new MathFraction(Inner(q.Left), Inner(q.Right)),
-            Power p => new MathPower(Held(p.Base, MathLevel.Atom, p.Base is Apply), p.Exponent),
+            Power p => new MathPower(Inner(p.Base) is var raised && raised is MathNumber or MathName or MathBrackets && raised.Level == MathLevel.Atom ? raised : new MathBrackets(raised), p.Exponent),
             Root r => new MathRoot(Inner(r.Of)),
             Negative n => Row(MathLevel.Sum, Minus, Held(n.Of, MathLevel.Product)),
             Apply a => Apply(a.Function, a.To is SymbolUse { Symbol: Angle angle } ? Argument(angle) : Held(a.To, MathLevel.Atom)),
@@ -93,8 +93,7 @@ internal sealed class MathBuilder(MathStyle style, IClaims claims)
 
         MathPiece Inner(Expr part) => Build(part, false, instead);
 
-        MathPiece Held(Expr part, MathLevel least, bool always = false) =>
-            Inner(part) is var piece && (always || piece.Level < least) ? new MathBrackets(piece) : piece;
+        MathPiece Held(Expr part, MathLevel least) => Inner(part) is var piece && piece.Level < least ? new MathBrackets(piece) : piece;
     }
 
     private MathPiece Product(Product product, Func<Expr, MathPiece?> instead)
@@ -120,9 +119,10 @@ internal sealed class MathBuilder(MathStyle style, IClaims claims)
         { Formula: var formula } => Build(formula, units, instead),
     };
 
-    private MathPiece Amount(Value value, bool isGiven, bool units)
+    private MathPiece Amount(Value own, bool isGiven, bool units)
     {
-        if (isGiven && value.Exact is { } exact && (exact.Rational is not { } rational || Decimals.PlacesOf(rational) is null))
+        Value value = style.Lengths is { } lengths ? own.WithLengths(lengths) : own;
+        if (isGiven && value.Unit == own.Unit && value.Exact is { } exact && (exact.Rational is not { } rational || Decimals.PlacesOf(rational) is null))
             return WithUnit(MathReader.Read(ExactText.Write(exact, decimals: true)), value.Unit, units);
         return Number(NumberText.Cut(value, NumberStyle.For(value.Unit, style.Figures)), value.Unit, units);
     }

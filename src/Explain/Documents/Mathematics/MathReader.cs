@@ -42,7 +42,7 @@ internal static class MathReader
                 return new MathPower(squared, sign == '²' ? 2 : 3);
             case ' ' when at < text.Length && text[at] is '+' or '−' or '-' or '±':
                 return Between(text, ref at);
-            case ' ' when before is [.., MathNumber] && at < text.Length && char.IsAsciiLetter(text[at]):
+            case ' ' when before.Count > 0 && at < text.Length && char.IsAsciiLetter(text[at]):
                 return Next(text, ref at, before);
             default:
                 return Unit.Parse(sign.ToString()) is { IsAngle: true } unit ? new MathUnit(unit) : sign == ' ' ? new MathWords(" ") : new MathMark(sign == '-' ? "−" : sign.ToString());

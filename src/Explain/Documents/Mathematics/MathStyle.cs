@@ -6,5 +6,8 @@ namespace Explain;
 /// <param name="Figures">The least number of figures of a value in working.</param>
 internal sealed record MathStyle(English English, bool Comma, int Figures)
 {
+    /// <summary>The unit of lengths in working; null to leave each in its own.</summary>
+    public Unit? Lengths { get; init; }
+
     public string Times => English == English.UnitedStates ? "·" : "×";
 }

@@ -79,7 +79,7 @@ internal sealed class MathBuilder(MathStyle style, IClaims claims)
             Quantity q => Amount(Explain.Value.Of(q.Amount, q.Unit), isGiven: true, units),
             SymbolUse use => Symbol(use.Symbol),
             ValueOf of => Claimed(of, units, instead),
-            Sum s => Row(MathLevel.Sum, Inner(s.Left), new MathSign("+"), Held(s.Right, IsNegative(s.Right) ? MathLevel.Product : MathLevel.Sum)),
+            Sum s => Row(MathLevel.Sum, Inner(s.Left), new MathSign("+"), After(Inner(s.Right))),
             Difference d => Row(MathLevel.Sum, Inner(d.Left), new MathSign("−"), Held(d.Right, MathLevel.Product)),
             Product { Right: Quantity { Unit.IsAngle: true, Amount: var one } unit } p when one == Exact.One => Row(MathLevel.Atom, new MathBrackets(Inner(p.Left)), new MathUnit(unit.Unit)),
             Product p => Product(p, instead),
@@ -108,7 +108,15 @@ internal sealed class MathBuilder(MathStyle style, IClaims claims)
 
     private static bool IsCoefficient(Expr left) => left is Quantity { Unit.Power: 0 } or Product { Left: Quantity { Unit.Power: 0 }, Right: SymbolUse { Symbol: Letter } } or SymbolUse { Symbol: Letter };
 
-    private static bool IsNegative(Expr expr) => expr is Negative or Quantity { Amount.Sign: < 0 };
+    /// <summary>What stands behind a plus: in brackets where it begins with a minus.</summary>
+    private static MathPiece After(MathPiece piece) => BeginsWithMinus(piece) ? new MathBrackets(piece) : piece;
+
+    private static bool BeginsWithMinus(MathPiece piece) => piece switch
+    {
+        MathNumber n => n.Digits.StartsWith('−'),
+        MathRow { Of: [var first, ..] } => first == Minus || BeginsWithMinus(first),
+        _ => false,
+    };
 
     private static bool IsSumOfNumbers(Expr term) => term is Explain.Sum or Explain.Difference or Explain.Product or Explain.Quotient && !term.Subtrees().OfType<SymbolUse>().Any();
 

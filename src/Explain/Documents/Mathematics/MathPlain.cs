@@ -14,7 +14,7 @@ internal static class MathPlain
         MathWords w => w.Text,
         MathNumber n => Thousands.Group(n.Digits, "\u202F") + (n.Continues ? "…" : ""),
         MathUnit { Is.IsAngle: true } u => u.Is.Symbol,
-        MathUnit u => "\u00A0" + u.Is.Symbol,
+        MathUnit u => " " + u.Is.Symbol,
         MathSign s => " " + s.Sign + " ",
         MathMark m => m.Sign,
         MathJoin j => ", " + j.Word + " ",

@@ -5,8 +5,8 @@ namespace Explain;
 /// <summary>Makes text that Markdown prints as it stands.</summary>
 internal static class MarkdownEscape
 {
-    private const string Always = "\\`*_[]|$~";
-    private const string OpensBlock = "#>+-=";
+    private const string Always = "\\`*_[]|$~#";
+    private const string OpensBlock = ">+-=";
 
     public static string Text(string text)
     {

@@ -18,7 +18,7 @@ internal sealed class Claims
     public static Expr Tangent(string angle) => new Apply(Function.Tangent, Quantity(angle));
 
     public static RuleUse Why(string rule, string from, params (string Name, RoleValue Is)[] roles) =>
-        new(new(rule), [.. roles.Select(r => new Role(r.Name, r.Is, IsCondition: r.Is is Holding))], [.. from.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(f => new ClaimId(f))]);
+        new(new("sample-" + rule), [.. roles.Select(r => new Role(r.Name, r.Is, IsCondition: r.Is is Holding))], [.. from.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(f => new ClaimId(f))]);
 
     public static (string, RoleValue) Amount(string name, string quantity) => (name, new Amount(Quantity(quantity)));
 

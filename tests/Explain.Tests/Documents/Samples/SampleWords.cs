@@ -4,25 +4,25 @@ namespace Explain.Tests.Documents.Samples;
 internal static class SampleWords
 {
     private const string UnitedKingdom = """
-        angle-sum: the angles of a triangle add up to 180°
-        sine-rule: "sine rule: each side divided by the sine of the angle opposite it gives the same value. {side} is opposite {angle}; {known} is opposite {across}"
-        sine-rule.again: sine rule again. {side} is opposite {angle}
-        sine-ratio: triangle {triangle} has a right angle at {corner}, and {side} is opposite {angle}
-        foot-inside: the angles {first} and {second} are both acute, so the foot lies between them
-        shortest-way: the perpendicular is the shortest way from a point to a straight line, so the distance is {height}
-        two-right-triangles: in the right-angled triangles on either side of {height}, each part of {base} is {height} divided by the tangent of the angle at its end
-        larger-numerator: the divisor stays the same
-        larger-tangent: a larger acute angle has a larger tangent, so the divisor is smaller
-        monotone-corners: all upper bounds give the greatest value and all lower bounds the least ({steps})
-        cosine-ratio: in the right-angled triangle at {foot}, {part} is next to {angle}
-        parts-of-segment: "{foot} lies between {first} and {second}"
-        same-sine: between 0° and 180°, an acute angle and its supplement have the same sine
-        sine-inverse: undo the sine
-        less-than-straight: two angles of a triangle add up to less than 180°
-        compare-height: the values are compared ({steps})
-        reaches-twice: "{side} is longer than the distance from {from} to the line, so it reaches the line on both sides of {foot}; it is shorter than {other}, so both places are beyond {corner} ({steps})"
-        let-foot: the perpendicular from a point to a line meets it once
-        cosine-rule: cosine rule, with {side} opposite {angle}
+        sample-angle-sum: the angles of a triangle add up to 180°
+        sample-sine-rule: "sine rule: each side divided by the sine of the angle opposite it gives the same value. {side} is opposite {angle}; {known} is opposite {across}"
+        sample-sine-rule.again: sine rule again. {side} is opposite {angle}
+        sample-sine-ratio: triangle {triangle} has a right angle at {corner}, and {side} is opposite {angle}
+        sample-foot-inside: the angles {first} and {second} are both acute, so the foot lies between them
+        sample-shortest-way: the perpendicular is the shortest way from a point to a straight line, so the distance is {height}
+        sample-two-right-triangles: in the right-angled triangles on either side of {height}, each part of {base} is {height} divided by the tangent of the angle at its end
+        sample-larger-numerator: the divisor stays the same
+        sample-larger-tangent: a larger acute angle has a larger tangent, so the divisor is smaller
+        sample-monotone-corners: all upper bounds give the greatest value and all lower bounds the least ({steps})
+        sample-cosine-ratio: in the right-angled triangle at {foot}, {part} is next to {angle}
+        sample-parts-of-segment: "{foot} lies between {first} and {second}"
+        sample-same-sine: between 0° and 180°, an acute angle and its supplement have the same sine
+        sample-sine-inverse: undo the sine
+        sample-less-than-straight: two angles of a triangle add up to less than 180°
+        sample-compare-height: the values are compared ({steps})
+        sample-reaches-twice: "{side} is longer than the distance from {from} to the line, so it reaches the line on both sides of {foot}; it is shorter than {other}, so both places are beyond {corner} ({steps})"
+        sample-let-foot: the perpendicular from a point to a line meets it once
+        sample-cosine-rule: cosine rule, with {side} opposite {angle}
         sample.plan: find the angle opposite the known side {side}; then the sine rule gives {first} and {second}
         sample.plan-height: the shortest distance is perpendicular to the track, so a right-angled triangle gives it
         sample.plan-count: the given angle is not between the given sides, so count the triangles first
@@ -47,22 +47,23 @@ internal static class SampleWords
         """;
 
     private const string UnitedStates = """
-        angle-sum: "triangle sum theorem: the measures of the angles of a triangle add up to 180°"
-        sine-rule: "law of sines: each side divided by the sine of the angle opposite it gives the same value. {side} is opposite {angle}; {known} is opposite {across}"
-        sine-rule.again: law of sines again. {side} is opposite {angle}
-        two-right-triangles: in the right triangles on either side of {height}, each part of {base} is {height} divided by the tangent of the angle at its end
-        cosine-ratio: in the right triangle at {foot}, {part} is next to {angle}
-        cosine-rule: law of cosines, with {side} opposite {angle}
+        sample-angle-sum: "triangle sum theorem: the measures of the angles of a triangle add up to 180°"
+        sample-sine-rule: "law of sines: each side divided by the sine of the angle opposite it gives the same value. {side} is opposite {angle}; {known} is opposite {across}"
+        sample-sine-rule.again: law of sines again. {side} is opposite {angle}
+        sample-two-right-triangles: in the right triangles on either side of {height}, each part of {base} is {height} divided by the tangent of the angle at its end
+        sample-cosine-ratio: in the right triangle at {foot}, {part} is next to {angle}
+        sample-cosine-rule: law of cosines, with {side} opposite {angle}
         sample.plan: find the angle opposite the known side {side}; then the law of sines gives {first} and {second}
         sample.plan-height: the shortest distance is perpendicular to the track, so a right triangle gives it
         sample.plan-count: the given angle is not between the given sides (SSA), so count the triangles first
         sample.plan-rule: "{side} and the angle opposite it are known, so use the law of sines"
         """;
 
-    public static Renderer Renderer(English english, Detail detail = Detail.Standard) => new(new RendererOptions
+    public static Renderer Renderer(English english, Detail detail = Detail.Standard, House? house = null) => new(new RendererOptions
     {
         English = english,
         Detail = detail,
+        House = house ?? House.None,
         Wording = english == English.UnitedKingdom ? [UnitedKingdom] : [UnitedKingdom, UnitedStates],
     });
 }

@@ -1,0 +1,56 @@
+using System.Globalization;
+using Explain.Tests.Documents.Samples;
+
+namespace Explain.Tests.Documents;
+
+public sealed class RendererTests
+{
+    private static readonly Renderer UnitedKingdom = SampleWords.Renderer(English.UnitedKingdom), UnitedStates = SampleWords.Renderer(English.UnitedStates);
+
+    [Fact]
+    public void Say_ACalculationInOneLine()
+    {
+        Calculation pt = Mast.Solution.Steps.OfType<Calculation>().First(c => c.Target == Claims.Quantity("PT"));
+        Assert.Equal("PT = PQ × sin PQT ÷ sin PTQ = 120 × sin 71° ÷ sin 47° = 120 × 0.94551… ÷ 0.73135… = 155.140… m", UnitedKingdom.Say(pt, Mast.Solution));
+        Assert.Equal("PT = PQ · sin ∠PQT ÷ sin ∠PTQ = 120 · sin 71° ÷ sin 47° = 120 · 0.94551… ÷ 0.73135… = 155.140… m", UnitedStates.Say(pt, Mast.Solution));
+    }
+
+    [Fact]
+    public void Say_AnswersAndBounds()
+    {
+        Answer[] answers = [.. Mast.Solution.Parts.SelectMany(p => p.Answers)];
+        Assert.Equal(["155 m", "145 m", "137 m", "137 m"], answers.Select(UnitedKingdom.Say));
+        Assert.Equal("133.2 m to 141.0 m", UnitedKingdom.Say(answers[3].Only!.Bounds!));
+        Assert.Equal("2.90 m or 1.04 m", UnitedKingdom.Say(TwoTriangles.Solution.Parts[0].Answers[0]));
+    }
+
+    [Fact]
+    public void Say_AnError()
+    {
+        ProblemError error = new("missing-unit", [5], 3, Claims.Phrase("error.unreadable-quantity", new TextArg("typed", "<b>PT</b>")), Claims.Phrase("remedy.did-you-mean", new TextArg("instead", "PT")));
+        string said = UnitedKingdom.Say(error);
+        Assert.Contains("<b>PT</b>", said);
+        Assert.EndsWith("PT?", said);
+        Assert.True(char.IsUpper(said[0]) || said[0] == '<');
+    }
+
+    [Fact]
+    public void OneRenderer_ServesManyThreads_UnderAnyCulture()
+    {
+        string[] expected = [.. Pages()];
+        string[] cultures = ["tr-TR", "de-DE", "ar-SA"];
+        Parallel.For(0, 200, i =>
+        {
+            CultureInfo.CurrentCulture = Culture(cultures[i % 3]);
+            Assert.Equal(expected, Pages());
+        });
+
+        static CultureInfo Culture(string name) => new(CultureInfo.InvariantCulture.Name) { NumberFormat = { NumberDecimalSeparator = name == "de-DE" ? "," : "٫", NegativeSign = "neg" } };
+    }
+
+    private static IEnumerable<string> Pages() =>
+    [
+        UnitedKingdom.Render(Mast.Solution, Form.WorkedSolution, Output.Markdown), UnitedStates.Render(TwoTriangles.Solution, Form.WorkedSolution, Output.Latex),
+        UnitedKingdom.Render(TwoTriangles.Solution, Form.Answer, Output.Latex),
+    ];
+}

@@ -33,6 +33,7 @@ public sealed class EscapingTests
     [InlineData("=== not a heading")]
     [InlineData("| not | a table |")]
     [InlineData("<script>alert(1)</script> &amp; {{ include 'secret' }}")]
+    [InlineData("<!-- not hidden --> <?not hidden?>")]
     [InlineData("http://example.invalid/ **not bold** $x$ ~~not struck~~")]
     public void Markdown_OpensNothing(string typed)
     {

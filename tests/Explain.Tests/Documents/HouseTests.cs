@@ -53,6 +53,7 @@ public sealed class HouseTests
     [InlineData("step.scriban", "{{ object.eval '1' }}")]
     [InlineData("step.scriban", "{{ while true }}x{{ end }}")]
     [InlineData("step.scriban", "{{ for i in 1..100000000 }}x{{ end }}")]
+    [InlineData("step.scriban", "{{ for i in 1..99999 }}0123456789abcdef{{ end }}")]
     [InlineData("step.scriban", "{{ x = 'abcdefghij'; for i in 1..30; x = x + x; end; x }}")]
     public void ATemplateThatMisbehaves_IsAnError(string file, string text) => Assert.Throws<TemplateException>(() => Page(Of(file, text)));
 

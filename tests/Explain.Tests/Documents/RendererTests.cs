@@ -1,5 +1,6 @@
 using System.Globalization;
 using Explain.Tests.Documents.Samples;
+using Explain.Tests.Solving;
 
 namespace Explain.Tests.Documents;
 
@@ -22,6 +23,25 @@ public sealed class RendererTests
         Assert.Equal(["155 m", "145 m", "137 m", "137 m"], answers.Select(UnitedKingdom.Say));
         Assert.Equal("133.2 m to 141.0 m", UnitedKingdom.Say(answers[3].Only!.Bounds!));
         Assert.Equal("2.90 m or 1.04 m", UnitedKingdom.Say(TwoTriangles.Solution.Parts[0].Answers[0]));
+    }
+
+    [Fact]
+    public void AnExactAnswer_IsEqualAndNotRounded()
+    {
+        Solution solution = ((Solved)Ask.Triangle([("AC", "10 cm"), ("CB", "5 cm"), ("angle BAC", "30°")], "AB", "angle ABC")).Solution;
+        Assert.Contains("**AB ≈ 8.66 cm and angle ABC = 90°** (3 significant figures).", UnitedKingdom.Render(solution, Form.Answer, Output.Markdown));
+    }
+
+    [Fact]
+    public void OtherUnits_AreConvertedWhereTheyAreFirstUsed()
+    {
+        Solution solution = ((Solved)Ask.Triangle([("AB", "5 ft 3 in"), ("AC", "4 ft"), ("angle BAC", "62° 30'")], "BC", "angle ABC")).Solution;
+        string page = UnitedKingdom.Render(solution, Form.WorkedSolution, Output.Markdown);
+        Assert.Single(page.Split('\n'), @"$$AC=4\text{ ft}=48\text{ in}$$");
+        Assert.Single(page.Split('\n'), @"$$AB=5\text{ ft}\text{ }3\text{ in}=63\text{ in}$$");
+        Assert.Single(page.Split('\n'), @"$$\text{angle }BAC=62^\circ\text{ }30'=62.5^\circ$$");
+        Assert.Contains(@"\sqrt{48^2+63^2-2\times 48\times 63\times\cos 62.5^\circ}", page);
+        Assert.Contains("BC ≈ 59.0 in", page);
     }
 
     [Fact]

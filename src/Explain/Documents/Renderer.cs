@@ -77,6 +77,11 @@ public sealed class Renderer
         return MathPlain.Write(new CalculationLines(page).Chain(calculation));
     }
 
+    /// <summary>A reason in plain text, without capital and full stop: the words of its rule with what fills its roles.</summary>
+    /// <param name="why">The reason.</param>
+    /// <param name="of">The solution that it belongs to.</param>
+    public string Say(RuleUse why, Solution of) => Plain(PageOf(of).Speaker.Reason(why, again: false));
+
     /// <summary>A statement in plain text.</summary>
     /// <param name="statement">The statement.</param>
     /// <param name="of">The solution that it belongs to, from which its values come.</param>

@@ -83,7 +83,7 @@ public sealed class EscapingTests
     {
         (string Tex, string Seen)[] commands =
         [
-            (@"\textbackslash{}", "\\"), (@"\textasciicircum{}", "^"), (@"\textasciitilde{}", "~"), (@"\textasciigrave{}", "`"), (@"\textquotedbl{}", "\""),
+            (@"\textbackslash{}", "\\"), (@"\textasciicircum{}", "^"), (@"\textasciitilde{}", "~"), (@"\textasciigrave{}", "`"), (@"\symbol{34}", "\""),
             (@"$\times$", "×"), (@"$^\circ$", "°"), (@"^\circ$", "°"), (@"$\ldots$", "…"), (@"$\surd$", "√"), ("$<$", "<"), ("$>$", ">"), ("$|$", "|"),
         ];
         StringBuilder seen = new();

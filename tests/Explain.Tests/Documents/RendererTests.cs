@@ -17,6 +17,13 @@ public sealed class RendererTests
     }
 
     [Fact]
+    public void Say_AReason()
+    {
+        Calculation qt = Mast.Solution.Steps.OfType<Calculation>().First(c => c.Target == Claims.Quantity("QT"));
+        Assert.Equal("law of sines: each side divided by the sine of the angle opposite it gives the same value. QT is opposite ∠QPT; PQ is opposite ∠PTQ", UnitedStates.Say(qt.Why, Mast.Solution));
+    }
+
+    [Fact]
     public void Say_AnswersAndBounds()
     {
         Answer[] answers = [.. Mast.Solution.Parts.SelectMany(p => p.Answers)];

@@ -24,7 +24,7 @@ internal static class LatexEscape
         '^' => @"\textasciicircum{}",
         '~' => @"\textasciitilde{}",
         '<' or '>' or '|' => "$" + (char)rune.Value + "$",
-        '"' => @"\textquotedbl{}",
+        '"' => @"\symbol{34}",
         '`' => @"\textasciigrave{}",
         '\u00A0' or '\u202F' => "~",
         < ' ' or 0x7F => " ",

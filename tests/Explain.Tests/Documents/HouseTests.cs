@@ -33,7 +33,9 @@ public sealed class HouseTests
     [Theory]
     [InlineData("step.fnid: work out {what}", "step.fnid", null, "step.find")]
     [InlineData("step.find: work out {waht}", "step.find", "waht", "what")]
-    public void AMisspeltWording_IsAnErrorWithASuggestion(string line, string id, string? placeholder, string suggestion)
+    [InlineData("sine-ratio: \"right-angled at {croner}: {opposite} is opposite {angle}\"", "sine-ratio", "croner", "corner")]
+    [InlineData("not-acute: this angle is not the one", "not-acute", "given", null)]
+    public void AMisspeltWording_IsAnErrorWithASuggestion(string line, string id, string? placeholder, string? suggestion)
     {
         WordingException error = Assert.Throws<WordingException>(() => Page(Of("house.wording.yaml", line)));
         Assert.Equal((id, placeholder, suggestion), (error.Id, error.Placeholder, error.Suggestion));

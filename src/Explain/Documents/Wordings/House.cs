@@ -9,7 +9,7 @@ namespace Explain;
 /// </summary>
 public sealed class House
 {
-    private const string TemplateEnding = ".scriban";
+    private const string TemplateEnding = ".scriban", Again = ".again";
 
     private readonly Items<KeyValuePair<string, string>> wordings;
     private readonly FrozenDictionary<string, TemplateSet> templates;
@@ -38,7 +38,7 @@ public sealed class House
     internal TemplateSet Templates(string output) => templates[output];
 
     /// <summary>The words with the house's in place of the library's.</summary>
-    /// <exception cref="WordingException">No phrase has such an id, or its words place what it does not have.</exception>
+    /// <exception cref="WordingException">No phrase has such an id, or its words place what it does not have, or leave a condition out.</exception>
     internal WordingTable Words(WordingTable table, English english)
     {
         string own = english == English.UnitedKingdom ? "uk" : "us", other = english == English.UnitedKingdom ? "us" : "uk";
@@ -47,11 +47,15 @@ public sealed class House
         return table.With(lines);
     }
 
+    /// <summary>A rule supplies all its roles and must be told with every condition; a phrase supplies what the standard wording places.</summary>
     private static void Check(WordingLine line, WordingTable table)
     {
         if (table.Find(line.Id) is not { } standard) throw new WordingException(line.Id, null, Spelling.Nearest(line.Id, table.Ids));
-        IEnumerable<string> supplied = standard.Select(p => p.Places).OfType<string>();
-        if (WordingPiece.Parse(line.Text)!.Select(p => p.Places).OfType<string>().FirstOrDefault(p => p != "steps" && !supplied.Contains(p)) is { } unknown)
-            throw new WordingException(line.Id, unknown, Spelling.Nearest(unknown, supplied));
+        string rule = line.Id.EndsWith(Again, StringComparison.Ordinal) ? line.Id[..^Again.Length] : line.Id;
+        Items<RolePattern> roles = RuleBook.Standard.Rules.FirstOrDefault(r => r.Id.Name == rule)?.Roles ?? [];
+        string[] supplied = [.. standard.Select(p => p.Places).OfType<string>(), .. roles.Select(r => r.Name), "steps"];
+        string[] placed = [.. WordingPiece.Parse(line.Text)!.Select(p => p.Places).OfType<string>()];
+        if (placed.FirstOrDefault(p => !supplied.Contains(p)) is { } unknown) throw new WordingException(line.Id, unknown, Spelling.Nearest(unknown, supplied));
+        if (roles.FirstOrDefault(r => r.IsCondition && !placed.Contains(r.Name)) is { } condition) throw new WordingException(line.Id, condition.Name);
     }
 }

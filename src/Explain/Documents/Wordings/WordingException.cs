@@ -2,7 +2,7 @@ namespace Explain;
 
 /// <summary>
 /// A wording cannot be used: a phrase has no words, or its words place an argument that it does not have, or a house wording
-/// names no phrase. The library's own wordings are checked when it is compiled.
+/// names no phrase or leaves a condition of its rule out. The library's own wordings are checked when it is compiled.
 /// </summary>
 public sealed class WordingException : Exception
 {
@@ -14,7 +14,7 @@ public sealed class WordingException : Exception
     /// <summary>The id of the phrase or rule.</summary>
     public string Id { get; }
 
-    /// <summary>The placeholder that is not supplied; null when the id itself is at fault.</summary>
+    /// <summary>The placeholder that is not supplied, or the condition that is left out; null when the id itself is at fault.</summary>
     public string? Placeholder { get; }
 
     /// <summary>The nearest id that there is; null when none is near.</summary>

@@ -4,6 +4,9 @@ namespace Explain;
 /// <param name="Name">The name. Two ids are equal when their names are, letter by letter.</param>
 public readonly record struct ClaimId(string Name)
 {
+    /// <summary>Whether it names a given.</summary>
+    internal bool IsGiven => Name.StartsWith('g');
+
     /// <summary>The name itself.</summary>
     public override string ToString() => Name;
 }

@@ -7,12 +7,17 @@ internal static class Calculate
     public static Calculation? Step(Ledger ledger, Edge edge)
     {
         Expr formula = edge.Solved.Formula;
-        Items<Binding> bindings = [.. formula.Symbols().Distinct().Select(s => new Binding(s, ledger.ValueOf(s)))];
-        if (ledger.Evaluate(formula) is not { } value) return null;
-        ClaimId id = ledger.NextStep();
-        ledger.Learn(edge.Target, id, formula.Substitute(e => e is SymbolUse use ? ledger.ValueOf(use.Symbol) : null));
-        RuleUse why = new(edge.Instance.Schema.Rule.Id, Reasons.Roles(ledger, edge.Instance), Reasons.From(ledger, edge.Instance, formula.Symbols()));
-        return new Calculation(id, Compare.Equal(new SymbolUse(edge.Target), formula), why, Law(edge.Solved), edge.Target, formula, bindings, value);
+        if (ledger.Evaluate(formula) is null) return null;
+        Calculation step = By(ledger, edge.Target, formula, Reasons.Use(ledger, edge.Instance, formula.Symbols())) with { Law = Law(edge.Solved) };
+        ledger.Learn(step);
+        return step;
+    }
+
+    /// <summary>The step that finds a quantity by a formula that has a value; the ledger gives it its name and learns nothing.</summary>
+    public static Calculation By(Ledger ledger, Symbol target, Expr formula, RuleUse why)
+    {
+        Items<Binding> bindings = [.. formula.Symbols().Select(s => new Binding(s, ledger.ValueOf(s)))];
+        return new(ledger.NextStep(), Compare.Equal(target, formula), why, [], target, formula, bindings, ledger.Evaluate(formula)!);
     }
 
     /// <summary>The law as a textbook writes it before it is solved: either way up, with the unknown on the left.</summary>

@@ -32,13 +32,9 @@ internal sealed class Cases(RuleBook book, Working working, Ledger ledger, Ratio
         if (Excluded(inside) is { } excluded) return new Case(name, assume, [angle, excluded], CaseEnd.NotThisProblem);
         Deduction room = Room(inside, out bool holds);
         if (!holds) return new Case(name, assume, [angle, room], CaseEnd.Impossible);
-        return working.Reach(inside, wanted) is { Impossible: false } rest && Keep(name, inside) ? new Case(name, assume, [angle, room, .. rest.Steps], CaseEnd.Holds) : null;
-    }
-
-    private bool Keep(string name, Ledger inside)
-    {
+        if (working.Reach(inside, wanted) is not { Impossible: false } rest) return null;
         Held = Held.With((name, inside));
-        return true;
+        return new Case(name, assume, [angle, room, .. rest.Steps], CaseEnd.Holds);
     }
 
     public Edge EdgeOf(Ledger inside, string rule)
@@ -55,9 +51,9 @@ internal sealed class Cases(RuleBook book, Working working, Ledger ledger, Ratio
         {
             foreach (Instance instance in Instances.Of(book.Find(new RuleId(rule))!, inside.Facts, inside.Arrangement))
             {
-                Compare then = (Compare)instance.When.OfType<Compare>().Single();
+                Compare then = instance.When.OfType<Compare>().Single();
                 if (then.Terms[0] is not SymbolUse { Symbol: Angle a } || inside.Arrangement.Canonical(a) != sine.Of) continue;
-                if (Decide.Holds(then, inside.Compare) == true) return Deduce(inside, instance, then);
+                if (inside.Holds(then)) return Deduce(inside, instance, then);
             }
         }
 
@@ -69,7 +65,7 @@ internal sealed class Cases(RuleBook book, Working working, Ledger ledger, Ratio
         Schema room = book.Find(new RuleId("room-for-a-third-angle"))!, none = book.Find(new RuleId("no-room-for-a-third-angle"))!;
         Instance instance = WithKnown(room, inside).First();
         Compare test = instance.When.OfType<Compare>().Single();
-        holds = Decide.Holds(test, inside.Compare) == true;
+        holds = inside.Holds(test);
         if (holds) return Deduce(inside, instance, test);
         Instance refused = WithKnown(none, inside).First();
         return Deduce(inside, refused, refused.When.OfType<Compare>().Single());
@@ -85,13 +81,13 @@ internal sealed class Cases(RuleBook book, Working working, Ledger ledger, Ratio
     {
         ClaimId id = inside.NextStep();
         Compare plain = says with { Terms = [.. says.Terms.Select(inside.Arrangement.Canonical)] };
-        return new Deduction(id, plain, new RuleUse(instance.Schema.Rule.Id, Reasons.Roles(inside, instance), Reasons.From(inside, instance, [])));
+        return new Deduction(id, plain, Reasons.Use(inside, instance, []));
     }
 
     private RuleUse Use(string rule, Ledger at, IEnumerable<Symbol> inputs)
     {
         Instance instance = Instances.Of(book.Find(new RuleId(rule))!, [triangle], at.Arrangement)
-            .First(i => i.Quantities(at.Arrangement).Contains(sine) || at.Arrangement.Canonical(i.Names.Of((Symbol)i.Schema.Roles[0].Quantity!)) == sine.Of);
-        return new RuleUse(instance.Schema.Rule.Id, Reasons.Roles(at, instance), Reasons.From(at, instance, inputs));
+            .First(i => i.Quantities(at.Arrangement).Contains(sine) || at.Arrangement.Canonical(i.Names.Of(i.Schema.Roles[0].Quantity!)) == sine.Of);
+        return Reasons.Use(at, instance, inputs);
     }
 }

@@ -8,7 +8,7 @@ internal static class Edges
         Dictionary<(RuleId, Symbol, string), Edge> edges = [];
         foreach (CostedRule rule in rules)
         {
-            foreach (Instance instance in Instances.Of(book.Find(rule.Rule.Id)!, ledger.Facts, ledger.Arrangement).Where(i => Holds(i, ledger)))
+            foreach (Instance instance in Instances.Of(book.Find(rule.Rule.Id)!, ledger.Facts, ledger.Arrangement).Where(i => i.When.OfType<Compare>().All(ledger.Holds)))
                 foreach (Edge edge in Of(instance, rule, ledger.Arrangement))
                     edges.TryAdd((rule.Rule.Id, edge.Target, Key(edge)), edge);
         }
@@ -35,13 +35,8 @@ internal static class Edges
         return Isolate.For(law, new SymbolUse(target)) is { Second: not SecondValue.Supplement } solved ? (target, solved) : null;
     }
 
-    private static Apply[] Ratios(Equation law, Angle angle)
-    {
-        return [.. law.Left.Subtrees().Concat(law.Right.Subtrees()).OfType<Apply>().Where(a => a.To == new SymbolUse(angle)).Distinct()];
-    }
-
-    private static bool Holds(Instance instance, Ledger ledger) => instance.When.OfType<Compare>().All(c =>
-        c.Terms.All(t => t.Symbols().All(ledger.Knows)) && Decide.Holds(c, ledger.Compare) == true);
+    private static Apply[] Ratios(Equation law, Angle angle) =>
+        [.. law.Left.Subtrees().Concat(law.Right.Subtrees()).OfType<Apply>().Where(a => a.To == new SymbolUse(angle)).Distinct()];
 
     private static string Key(Edge edge) => string.Join('|', edge.Inputs.Select(i => i.ToString()).Order(StringComparer.Ordinal));
 }

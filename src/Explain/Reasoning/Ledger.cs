@@ -33,7 +33,7 @@ internal sealed class Ledger
     public IEnumerable<Symbol> Known => known.Keys;
 
     /// <summary>What is known, with what it costs to lean on: nothing for a given, a little for what was calculated.</summary>
-    public IEnumerable<(Symbol Symbol, double Cost)> Costs => known.Select(k => (k.Key, k.Value.Name.StartsWith('g') ? 0 : 0.25));
+    public IEnumerable<(Symbol Symbol, double Cost)> Costs => known.Select(k => (k.Key, k.Value.IsGiven ? 0 : 0.25));
 
     public ClaimId NextStep() => new(prefix + (++steps).ToString(System.Globalization.CultureInfo.InvariantCulture));
 
@@ -57,6 +57,9 @@ internal sealed class Ledger
         known[Arrangement.Canonical(symbol)] = claim;
         Closing.Add(claim, value);
     }
+
+    /// <summary>Records what a calculation found.</summary>
+    public void Learn(Calculation step) => Learn(step.Target, step.Id, WithValues(step.Formula));
 
     public void Learn(Statement statement, ClaimId claim)
     {
@@ -96,6 +99,9 @@ internal sealed class Ledger
 
     /// <summary>The sign of a difference of formulas in known quantities, decided; null when it cannot be.</summary>
     public int? Compare(Expr left, Expr right) => Evaluator.Compare(Closing.Close(WithValues(left)), Closing.Close(WithValues(right)));
+
+    /// <summary>Whether a comparison of known quantities holds for certain.</summary>
+    public bool Holds(Compare comparison) => comparison.Terms.All(t => t.Symbols().All(Knows)) && Decide.Holds(comparison, Compare) == true;
 
     /// <summary>The formula with values of claims in place of known quantities.</summary>
     public Expr WithValues(Expr expr) => expr.Substitute(e => e is SymbolUse use && Knows(use.Symbol) ? ValueOf(use.Symbol) : null);

@@ -3,11 +3,15 @@ namespace Explain;
 /// <summary>Fills the roles of a rule and lists the claims that a use of it rests on.</summary>
 internal static class Reasons
 {
-    public static Items<Role> Roles(Ledger ledger, Instance instance) =>
+    /// <summary>The use of a rule here, resting on what meets its conditions and on the claims of its inputs.</summary>
+    public static RuleUse Use(Ledger ledger, Instance instance, IEnumerable<Symbol> inputs) =>
+        new(instance.Schema.Rule.Id, Roles(ledger, instance), From(ledger, instance, inputs));
+
+    private static Items<Role> Roles(Ledger ledger, Instance instance) =>
         [.. instance.Schema.Roles.Select(role => new Role(role.Name, Filled(ledger, instance, role), role.Condition is not null))];
 
     /// <summary>The claims that meet the conditions, then those that give the quantities, each once.</summary>
-    public static Items<ClaimId> From(Ledger ledger, Instance instance, IEnumerable<Symbol> inputs)
+    private static Items<ClaimId> From(Ledger ledger, Instance instance, IEnumerable<Symbol> inputs)
     {
         IEnumerable<ClaimId> conditions = instance.When.OfType<Place>().Select(f => ledger.ClaimOf(f)!.Value);
         IEnumerable<Symbol> compared = instance.When.OfType<Compare>().SelectMany(c => c.Terms).SelectMany(t => t.Symbols());

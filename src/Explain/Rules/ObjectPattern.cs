@@ -5,8 +5,7 @@ internal static class ObjectPattern
 {
     public static Named? Read(string pattern)
     {
-        if (pattern.Length == 0 || !pattern.All(char.IsAsciiLetterUpper)) return null;
-        Point[] points = [.. pattern.Select(c => new Point(c.ToString()))];
-        return points.Length switch { 1 => points[0], 2 => new Line(points[0], points[1]), _ => new Polygon([.. points]) };
+        if (pattern.Length == 0 || !pattern.All(char.IsAsciiLetterUpper) || PointNames.Distinct(pattern) is not { } points) return null;
+        return points.Count switch { 1 => points[0], 2 => new Line(points[0], points[1]), _ => new Polygon(points) };
     }
 }

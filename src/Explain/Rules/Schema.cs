@@ -37,7 +37,7 @@ internal sealed record Schema(Rule Rule, Items<Statement> When, Statement Then, 
     {
         if (role.IsCondition) return new(role.Name, null, null, StatementGrammar.Read(role.Pattern));
         if (ObjectPattern.Read(role.Pattern) is { } named && !isQuantity) return new(role.Name, null, named, null);
-        return new(role.Name, QuantityPattern.Read(role.Pattern) ?? throw new ArgumentException(role.Pattern, nameof(role)), null, null);
+        return new(role.Name, QuantityGrammar.Read(role.Pattern) ?? throw new ArgumentException(role.Pattern, nameof(role)), null, null);
     }
 
     /// <summary>A statement, "A or B", or how many triangles there are.</summary>

@@ -11,10 +11,6 @@ internal sealed class Closing
 
     public Closing Fork() => new(this);
 
-    public bool Knows(ClaimId claim) => closed.ContainsKey(claim);
-
-    public Expr this[ClaimId claim] => closed[claim];
-
     /// <summary>Takes the value of a claim: a formula in which values of earlier claims may stand.</summary>
     public void Add(ClaimId claim, Expr value)
     {
@@ -28,8 +24,4 @@ internal sealed class Closing
 
     /// <summary>The formula with the value of every claim put in.</summary>
     public Expr Close(Expr expr) => expr.Substitute(e => e is ValueOf value ? closed[value.Claim] : null);
-
-    /// <summary>The formula with its symbols bound and closed.</summary>
-    public Expr Close(Expr formula, Items<Binding> bindings) => Close(formula.Substitute(e =>
-        e is SymbolUse use ? bindings.First(b => b.Of == use.Symbol).Is : null));
 }

@@ -10,12 +10,11 @@ internal sealed class BoundsWorking(RuleBook book, Topic topic, Items<Premise> p
 
     public Passage? Of(Symbol quantity, Dictionary<Symbol, (ClaimId, Bounds)> shown)
     {
-        if (tolerances.Extremes(quantity) is not { IsMonotone: true } bounded || tolerances.Of(quantity) is not { } bounds) return null;
-        ClaimId reached = ledger.ClaimOf(quantity);
+        if (tolerances.Extremes(quantity) is not { IsMonotone: true } bounded) return null;
+        Bounds bounds = tolerances.Of(quantity, bounded);
         Calculation formula = Formula(quantity);
         Deduction[] varies = [.. bounded.Trends.Select(t => Direction(quantity, formula.Id, t))];
         Series corners = Corners(quantity, formula.Formula, varies, bounded.Trends);
-        ledger.Learn(quantity, reached, new ValueOf(formula.Id));
         shown[quantity] = (corners.Id, bounds with { Proof = new Monotone([.. varies.Select(v => v.Id)]) });
         return new Passage(PassageUse.Bounds, [formula, .. varies, corners]) { Heading = TopicPhrases.BoundsHeading() };
     }
@@ -26,22 +25,12 @@ internal sealed class BoundsWorking(RuleBook book, Topic topic, Items<Premise> p
         if (new Working(book, topic.Closed).Reach(measured, [quantity]) is { Impossible: false, Steps: [Calculation closed] })
         {
             ledger.After(measured);
-            ledger.Learn(quantity, closed.Id, closed.Formula.Substitute(e => e is SymbolUse use ? ledger.ValueOf(use.Symbol) : null));
             return closed;
         }
 
         Expr formula = tolerances.Open(ledger.ClaimOf(quantity));
         RuleUse why = new(new("earlier-steps"), [], [ledger.ClaimOf(quantity), .. formula.Symbols().Select(ledger.ClaimOf)]);
-        return Calculated(quantity, formula, why);
-    }
-
-    private Calculation Calculated(Symbol quantity, Expr formula, RuleUse why)
-    {
-        Items<Binding> bindings = [.. formula.Symbols().Select(s => new Binding(s, ledger.ValueOf(s)))];
-        Value value = ledger.Evaluate(formula)!;
-        ClaimId id = ledger.NextStep();
-        ledger.Closing.Add(id, ledger.WithValues(formula));
-        return new(id, Compare.Equal(quantity, formula), why, [], quantity, formula, bindings, value);
+        return Calculate.By(ledger, quantity, formula, why);
     }
 
     private Deduction Direction(Symbol quantity, ClaimId formula, Trend trend) => new(ledger.NextStep(),

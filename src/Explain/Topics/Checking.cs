@@ -21,7 +21,7 @@ internal sealed class Checking(RuleBook book, Topic topic)
     {
         Ledger other = ledger.Without(target);
         if (new Working(book, rules).Reach(other, [target]) is not { Impossible: false, Cases.Count: 0, Steps.Count: > 0 } found) return null;
-        if (!found.Steps.OfType<Calculation>().SelectMany(c => c.Bindings).Any(b => b.Is is ValueOf v && !v.Claim.Name.StartsWith('g'))) return null;
+        if (!found.Steps.OfType<Calculation>().SelectMany(c => c.Bindings).Any(b => b.Is is ValueOf v && !v.Claim.IsGiven)) return null;
         ClaimId again = other.ClaimOf(target), first = ledger.ClaimOf(target), id = other.NextStep();
         ledger.After(other);
         Compare says = Compare.Equal(target, new ValueOf(first));

@@ -11,18 +11,17 @@ internal sealed class CornerCells(Ledger inside, Items<Premise> premises, RuleUs
             Premise premise = premises.First(p => p.Id == inside.ClaimOf(trend.With));
             bool up = greatest == (trend.Direction == Direction.Rises);
             Expr measured = new ValueOf(premise.Id);
-            cells.Add(Cell(inside.Arrangement.Canonical(trend.With), up ? measured + premise.Within! : measured - premise.Within!, []));
+            cells.Add(Cell(inside.Arrangement.Canonical(trend.With), up ? measured + premise.Within! : measured - premise.Within!));
         }
 
-        cells.Add(Cell(quantity, formula, [.. formula.Symbols().Select(s => new Binding(s, inside.ValueOf(s)))]));
+        cells.Add(Cell(quantity, formula));
         return [.. cells];
     }
 
-    private Calculation Cell(Symbol target, Expr formula, Items<Binding> bindings)
+    private Calculation Cell(Symbol target, Expr formula)
     {
-        Value value = inside.Evaluate(formula)!;
-        ClaimId id = inside.NextStep();
-        inside.Learn(target, id, inside.WithValues(formula));
-        return new(id, Compare.Equal(target, formula), why, [], target, formula, bindings, value);
+        Calculation cell = Calculate.By(inside, target, formula, why);
+        inside.Learn(cell);
+        return cell;
     }
 }

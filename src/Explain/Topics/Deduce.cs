@@ -8,12 +8,11 @@ internal sealed class Deduce(RuleBook book, Ledger ledger)
     {
         Schema schema = book.Find(new RuleId(rule))!;
         Instance instance = Instance.Of(schema, new Renaming(names.ToDictionary(n => new Point(n.Pattern), n => n.Is)), ledger.Arrangement);
-        bool holds = instance.When.All(w => w is Place place ? ledger.ClaimOf(place) is not null
-            : w is Compare c && c.Terms.All(t => t.Symbols().All(ledger.Knows)) && Decide.Holds(c, ledger.Compare) == true);
+        bool holds = instance.When.All(w => w is Place place ? ledger.ClaimOf(place) is not null : w is Compare c && ledger.Holds(c));
         if (!holds) return null;
         ClaimId id = ledger.NextStep();
         Statement says = instance.Names.Of(schema.Then);
-        Deduction made = new(id, says, new RuleUse(schema.Rule.Id, Reasons.Roles(ledger, instance), Reasons.From(ledger, instance, [])));
+        Deduction made = new(id, says, Reasons.Use(ledger, instance, []));
         ledger.Learn(says, id);
         return made;
     }
@@ -29,7 +28,7 @@ internal sealed class Deduce(RuleBook book, Ledger ledger)
         }), ledger.Arrangement);
         ClaimId id = ledger.NextStep();
         All says = new([instance.Names.Of(schema.Then), .. new[] { line.From, line.To }.Select(end => new Place(PlaceKind.RightAngle, [new Corner(from, foot, end)]))]);
-        RuleUse why = new(schema.Rule.Id, Reasons.Roles(ledger, instance), Reasons.From(ledger, instance, []));
+        RuleUse why = Reasons.Use(ledger, instance, []);
         ledger.Learn(says, id);
         return new Instruction(id, says, why, TopicPhrases.LetFoot(foot, from, line), [foot]) { Title = title };
     }

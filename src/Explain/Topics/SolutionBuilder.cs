@@ -37,7 +37,7 @@ internal sealed class SolutionBuilder
 
         if (Contradiction() is { } contradiction) return new(null, [contradiction]);
         parts[^1] = parts[^1] with { Passages = [.. parts[^1].Passages, .. Checks()] };
-        Items<Warning> warnings = cases.Count > 1 ? [new("several-solutions", TopicPhrases.SeveralSolutions())] : [];
+        Items<Warning> warnings = cases.Count > 1 ? [new(ErrorCodes.SeveralSolutions, TopicPhrases.SeveralSolutions())] : [];
         return new(new Solution(problem, topic.Id, opening.Premises, [.. parts], [], warnings, topic.Cautions, Verification.NotRun), []);
     }
 
@@ -128,8 +128,9 @@ internal sealed class SolutionBuilder
         Symbol quantity = found.GetValueOrDefault(symbol, symbol);
         ClaimId from = ledger.ClaimOf(quantity);
         Value value = ledger.Evaluate(new ValueOf(from))!;
-        Bounds? bounds = new Tolerances(opening.Premises, ledger).Of(quantity);
+        Bounds? bounds;
         if (goal.Kind == GoalKind.Bounds && shown.TryGetValue(quantity, out (ClaimId From, Bounds Bounds) worked)) (from, bounds) = worked;
+        else bounds = new Tolerances(opening.Premises, ledger).Of(quantity);
         if (goal.Kind == GoalKind.Bounds && bounds is null) return null;
         string? item = goal.Kind is GoalKind.Angles or GoalKind.Sides ? QuantityGrammar.Write(symbol, English.UnitedKingdom) : null;
         return new(name, item, from, value, Rounding(value), bounds);

@@ -8,9 +8,11 @@ internal sealed class Tolerances(Items<Premise> premises, Ledger ledger)
     public bool Any => measured.Length > 0;
 
     /// <summary>The bounds of a known quantity; null when the data carry no tolerances or there is no bound.</summary>
-    public Bounds? Of(Symbol symbol)
+    public Bounds? Of(Symbol symbol) => Extremes(symbol) is { } bounded ? Of(symbol, bounded) : null;
+
+    /// <summary>Its extremes as bounds, in its own unit.</summary>
+    public Bounds Of(Symbol symbol, Bounded bounded)
     {
-        if (Extremes(symbol) is not { } bounded) return null;
         Value found = ledger.Evaluate(new ValueOf(ledger.ClaimOf(symbol)))!;
         return new(bounded.Least.Value.In(found.Unit), bounded.Greatest.Value.In(found.Unit), new Subdivided(bounded.Boxes, At(bounded.Least), At(bounded.Greatest)));
     }

@@ -9,12 +9,6 @@ internal static partial class TopicPhrases
     [Phrase("caution.outdoors-permission")]
     public static partial Phrase Permission();
 
-    [Phrase("caution.strength")]
-    public static partial Phrase Strength();
-
-    [Phrase("caution.building")]
-    public static partial Phrase Building();
-
     [Phrase("plan.find-the-rest")]
     public static partial Phrase FindTheRest();
 
@@ -32,12 +26,6 @@ internal static partial class TopicPhrases
 
     [Phrase("title.compare-with-the-height")]
     public static partial Phrase CompareWithTheHeight(Length side, Point from, Line line);
-
-    [Phrase("remark.calculator-shows-one")]
-    public static partial Phrase CalculatorShowsOne();
-
-    [Phrase("remark.two-roots")]
-    public static partial Phrase TwoRoots(Point moving);
 
     [Phrase("bounds.heading")]
     public static partial Phrase BoundsHeading();

@@ -62,15 +62,7 @@ internal sealed class MathBuilder(MathStyle style, IClaims claims)
         _ => new MathRow([.. QuantityGrammar.Pieces(symbol, style.English).Select(p => p.Named is null ? new MathWords(p.Words) : (MathPiece)new MathName(p.Words))], MathLevel.Atom),
     };
 
-    public static MathSign Sign(Relation relation) => new(relation switch
-    {
-        Relation.Equal => "=",
-        Relation.Less => "<",
-        Relation.LessOrEqual => "≤",
-        Relation.Greater => ">",
-        Relation.GreaterOrEqual => "≥",
-        _ => "≠",
-    });
+    public static MathSign Sign(Relation relation) => new(Relations.Sign(relation));
 
     private MathPiece Build(Expr expr, bool units, Func<Expr, MathPiece?> instead)
     {

@@ -1,0 +1,25 @@
+namespace Explain;
+
+/// <summary>Two known sides and one known angle that is not between them: the side opposite the angle swings about its upper end.</summary>
+/// <param name="Angle">The angle.</param>
+/// <param name="Opposite">The side opposite it.</param>
+/// <param name="Beside">The other side.</param>
+internal sealed record SwingingSide(Angle Angle, Length Opposite, Length Beside)
+{
+    /// <summary>The distance from the upper end to the other arm of the angle, where the angle is acute.</summary>
+    public Expr Height => new Product(Beside, new Apply(Function.Sine, Angle));
+
+    /// <summary>The data of a triangle as known; null where they are of another kind.</summary>
+    public static SwingingSide? Of(Polygon triangle, Ledger ledger)
+    {
+        Angle[] angles = [.. TriangleParts.Angles(triangle).Where(ledger.Knows)];
+        Length[] sides = [.. TriangleParts.Sides(triangle).Where(ledger.Knows)];
+        if (angles is not [var angle] || sides.Length != 2) return null;
+        return sides.FirstOrDefault(s => s.From != angle.Vertex && s.To != angle.Vertex) is { } opposite ? new(angle, opposite, sides.First(s => s != opposite)) : null;
+    }
+
+    public bool IsAcute(Ledger ledger) => ledger.Compare(Angle, Expr.Degrees(90)) < 0;
+
+    /// <summary>Whether the side opposite is long enough to close the triangle.</summary>
+    public bool Reaches(Ledger ledger) => IsAcute(ledger) ? ledger.Compare(Opposite, Height) >= 0 : ledger.Compare(Opposite, Beside) > 0;
+}

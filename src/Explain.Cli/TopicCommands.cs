@@ -11,7 +11,7 @@ internal static class TopicCommands
         Command command = new("topics", "List the kinds of problem that can be solved");
         command.SetAction(_ =>
         {
-            foreach (Topic topic in Topics.All) streams.Out.WriteLine(topic.Id.Name);
+            foreach (Topic topic in Topics.Standard.All) streams.Out.WriteLine(topic.Id.Name);
         });
         return command;
     }
@@ -30,8 +30,8 @@ internal static class TopicCommands
     {
         string[] words = [.. result.GetResult(name)?.Tokens.Select(t => t.Value) ?? []];
         if (words.Length == 0 || words.Any(w => w.StartsWith('-')) || Find(words) is not null) return;
-        result.AddError($"{string.Join(' ', words)} is not a topic. Topics: {string.Join(", ", Topics.All.Select(t => t.Id.Name))}.");
+        result.AddError($"{string.Join(' ', words)} is not a topic. Topics: {string.Join(", ", Topics.Standard.All.Select(t => t.Id.Name))}.");
     }
 
-    private static Topic? Find(string[] words) => Topics.All.FirstOrDefault(t => t.Id.Name == string.Join(' ', words));
+    private static Topic? Find(string[] words) => Topics.Standard.All.FirstOrDefault(t => t.Id.Name == string.Join(' ', words));
 }

@@ -10,7 +10,10 @@ internal static class Edges
         {
             foreach (Instance instance in Instances.Of(book.Find(rule.Rule.Id)!, ledger.Facts, ledger.Arrangement).Where(i => i.When.OfType<Compare>().All(ledger.Holds)))
                 foreach (Edge edge in Of(instance, rule, ledger.Arrangement))
+                {
+                    ledger.Work.UseRule();
                     edges.TryAdd((rule.Rule.Id, edge.Target, Key(edge)), edge);
+                }
         }
 
         return [.. edges.Values];

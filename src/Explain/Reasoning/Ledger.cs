@@ -14,19 +14,24 @@ internal sealed class Ledger
 
     /// <param name="arrangement">The figure.</param>
     /// <param name="lengths">The unit of lengths; null where none is given.</param>
-    public Ledger(Arrangement arrangement, Unit? lengths)
+    /// <param name="work">Counts the work of the search.</param>
+    public Ledger(Arrangement arrangement, Unit? lengths, Work work)
     {
+        Work = work;
         (Arrangement, Closing, known, facts, prefix, this.lengths) = (arrangement, new(), [], [], "s", lengths);
     }
 
     private Ledger(Ledger other, string prefix)
     {
+        Work = other.Work;
         (Arrangement, Closing, known, facts, this.prefix, lengths) = (other.Arrangement, other.Closing.Fork(), new(other.known), [.. other.facts], prefix, other.lengths);
     }
 
     public Arrangement Arrangement { get; private set; }
 
     public Closing Closing { get; }
+
+    public Work Work { get; }
 
     public IReadOnlyCollection<Place> Facts => [.. facts.Select(f => f.Fact)];
 

@@ -23,5 +23,10 @@ public sealed class RuleBook
     /// <exception cref="ArgumentException">Two rules have one id, or a pattern cannot be read.</exception>
     public RuleBook With(Items<Rule> rules) => new([.. Rules, .. rules]);
 
+    /// <summary>The rule of an id, such as <c>sine-rule</c>.</summary>
+    /// <param name="id">The id.</param>
+    /// <exception cref="KeyNotFoundException">The book has no such rule.</exception>
+    public Rule this[string id] => schemas[new RuleId(id)].Rule;
+
     internal Schema? Find(RuleId id) => schemas.GetValueOrDefault(id);
 }

@@ -5,6 +5,7 @@ internal static class InaccessibleDistance
 {
     public static Topic Topic { get; } = new(new("inaccessible distance"), Starters.Baseline)
     {
+        Accepts = Accepting.Baseline,
         Working =
         [
             new(TriangleRules.Book.AngleSumOfATriangle, 1), new(TriangleRules.Book.SineRule, 1.5, Targets: 1), new(RightAngleRules.Book.SineRatio, 1),

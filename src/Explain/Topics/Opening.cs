@@ -3,9 +3,9 @@ namespace Explain;
 /// <summary>What a solution starts from: the premises, each with its id, and a ledger that knows them.</summary>
 internal sealed class Opening
 {
-    public Opening(Problem problem, Topic topic)
+    public Opening(Problem problem, Topic topic, Work work)
     {
-        Ledger = new(new Arrangement([], [.. problem.Figure.SelectMany(f => Mentions.Points(f.Says)).Distinct()]) { Spelled = Spellings.Of(problem) }, WorkingUnit.Of(problem));
+        Ledger = new(new Arrangement([], [.. problem.Figure.SelectMany(f => Mentions.Points(f.Says)).Distinct()]) { Spelled = Spellings.Of(problem) }, WorkingUnit.Of(problem), work);
         List<Premise> premises = [];
         foreach (FigureStatement statement in problem.Figure) premises.Add(Stated(statement.Says, Next(premises)));
         foreach (Given given in problem.Given) premises.Add(Measured(given, problem, Next(premises)));

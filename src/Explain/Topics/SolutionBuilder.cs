@@ -14,10 +14,10 @@ internal sealed class SolutionBuilder
     private readonly Dictionary<Symbol, (ClaimId From, Bounds Bounds)> shown = [];
     private Items<(string Name, Ledger Ledger)> cases;
 
-    public SolutionBuilder(Problem problem, Topic topic, RuleBook book)
+    public SolutionBuilder(Problem problem, Topic topic, RuleBook book, Work work)
     {
         (this.problem, this.topic, this.book) = (problem, topic, book);
-        (opening, working) = (new(problem, topic), new(book, topic.Working));
+        (opening, working) = (new(problem, topic, work), new(book, topic.Working));
         refusals = new(problem, opening.Ledger);
     }
 
@@ -150,7 +150,7 @@ internal sealed class SolutionBuilder
     }
 
     private ProblemError? Contradiction() => problem.Given.Where(g => g.Of is Length or Angle)
-        .Select(g => new Consistency(book, topic, problem).Derived(g) is { } value ? refusals.Contradiction(g, value) : null).FirstOrDefault(e => e is not null);
+        .Select(g => new Consistency(book, topic, problem, Ledger.Work).Derived(g) is { } value ? refusals.Contradiction(g, value) : null).FirstOrDefault(e => e is not null);
 
     private ProblemError Refusal(Items<Goal> goals)
     {

@@ -5,6 +5,7 @@ internal static class SolveATriangle
 {
     public static Topic Topic { get; } = new(new("solve a triangle"), Starters.Triangle)
     {
+        Accepts = Accepting.OneTriangle,
         Working =
         [
             new(TriangleRules.Book.AngleSumOfATriangle, 1), new(TriangleRules.Book.SineRule, 1.5, Targets: 2), new(RightAngleRules.Book.SineRatio, 1),

@@ -21,6 +21,7 @@ internal sealed class Tolerances(Items<Premise> premises, Ledger ledger)
     public Bounded? Extremes(Symbol symbol)
     {
         if (!Any) return null;
+        ledger.Work.GoOn();
         Expr formula = Open(ledger.ClaimOf(symbol));
         Items<BoxSide> box = [.. measured.Select(Side).Where(s => formula.Symbols().Contains(s.Of))];
         return box.Count == 0 ? null : Explain.Extremes.Of(formula, box) as Bounded;

@@ -21,10 +21,15 @@ internal sealed class Hearing
 
     private Items<int> AllFigures => [.. Enumerable.Range(0, figures.Count)];
 
-    public Items<Finding> Findings()
+    public Items<Finding> Findings(CancellationToken cancel)
     {
         foreach (Premise premise in solution.Premises) Hear(premise);
-        foreach (Step step in solution.Parts.SelectMany(p => p.Passages).SelectMany(p => p.Steps)) Hear(step, seen, AllFigures, draws: true);
+        foreach (Step step in solution.Parts.SelectMany(p => p.Passages).SelectMany(p => p.Steps))
+        {
+            cancel.ThrowIfCancellationRequested();
+            Hear(step, seen, AllFigures, draws: true);
+        }
+
         if (figures.Count != 1 && !solution.Steps.OfType<Split>().Any()) Find("V5", null, "number-of-figures");
         Answering answering = new(solution, figures, bits);
         foreach (Finding finding in answering.Findings(seen)) findings.Add(finding);

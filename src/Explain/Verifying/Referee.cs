@@ -12,12 +12,13 @@ internal sealed class Referee(RuleBook book)
     /// <summary>Runs the tests of shape, rules, values and cases.</summary>
     /// <param name="solution">The solution.</param>
     /// <param name="model">What draws its problem.</param>
-    public Verification Verify(Solution solution, IIndependentModel model)
+    /// <param name="cancel">Says that the result is no longer wanted.</param>
+    public Verification Verify(Solution solution, IIndependentModel model, CancellationToken cancel = default)
     {
         Items<Finding> findings = [];
         foreach (int bits in Bits)
         {
-            findings = new Hearing(book, solution, model, bits).Findings();
+            findings = new Hearing(book, solution, model, bits).Findings(cancel);
             if (!findings.Any(f => f.Test is "V4" or "V5")) break;
         }
 

@@ -17,7 +17,7 @@ public sealed class ArrowTests
     private static readonly (string Room, string Member, string Breach)[] Plants =
     [
         ("Numbers", "public static Problem? Planted() => null", "Numbers uses Problems"),
-        ("Reasoning", "public static object Planted(Solution s) => Topics.All", "Reasoning uses Topics"),
+        ("Reasoning", "public static object Planted(Solution s) => Topics.Standard", "Reasoning uses Topics"),
         ("Verifying", "public static object Planted(Ledger l) => l", "Verifying uses Reasoning"),
         ("Rules", "public static string Planted(object o) => o is Solution { Warnings: var w } ? w.ToString()! : string.Empty", "Rules uses Solutions"),
         ("Formulas", "[Phrase(\"planted.phrase\")] public static partial Phrase Planted()", "Formulas uses Statements"),

@@ -28,6 +28,18 @@ public sealed class OutputTests
     }
 
     [Fact]
+    public async Task A_topic_that_is_left_out_is_chosen_or_the_choice_is_listed()
+    {
+        Run shelf = await Run.Of(["solve", Demo.Path("shelf.yaml")]);
+        Assert.Equal((0, ""), (shelf.Code, shelf.Error));
+        Run either = await Run.Of(["solve", "-"], "figure: ABC is a triangle\ngiven: {AB: 7 m, angle BAC: 50°, angle ABC: 60°}\nfind: BC\n");
+        Assert.Equal((2, ""), (either.Code, either.Out));
+        Assert.StartsWith("-, line 1: ", either.Error, StringComparison.Ordinal);
+        Assert.Contains("inaccessible distance, solve a triangle", either.Error, StringComparison.Ordinal);
+        Assert.EndsWith("[which-topic]\n", either.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Json_is_one_object_a_line_in_the_order_of_the_files_refused_ones_too()
     {
         Run run = await Run.Of(["solve", Demo.Path("gate.yaml"), "-", "--form", "answer", "--output", "json"], Demo.FlatTriangle);

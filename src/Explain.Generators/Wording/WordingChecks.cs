@@ -64,6 +64,7 @@ internal sealed class WordingChecks(IReadOnlyList<Wanted> wanted, IEnumerable<Wo
         string supplied = of.Slots.Count == 0 ? "it supplies nothing" : "supplied are " + string.Join(", ", of.Slots.Select(s => s.Name));
         if (of.Slots.FirstOrDefault(s => s.Name == name) is not { } slot) Report(Descriptors.UnknownSlot, entry.At, of.Id, name, supplied);
         else if (piece is WordingChoice && !slot.Counts) Report(Descriptors.UnknownSlot, entry.At, of.Id, name + "|…", name + " is no count, so it cannot choose singular or plural");
+        else if (piece is WordingSlot { How: { } how } && !slot.IsObject) Report(Descriptors.UnknownSlot, entry.At, of.Id, name + "|" + how, name + " is no object of the figure, so the story has no name for it");
     }
 
     /// <summary>What an early hint gives away, if it does.</summary>
@@ -87,6 +88,6 @@ internal sealed class WordingChecks(IReadOnlyList<Wanted> wanted, IEnumerable<Wo
         WordingFaultKind.NotAPair => "write the line as 'id: text'",
         WordingFaultKind.BadId => Ids.Form,
         WordingFaultKind.BadQuotes => "put the text in double quotes, with \\\" and \\\\ inside, when it begins with a sign or holds ': ' or ' #'",
-        _ => "write placeholders as {name} or {name|one=…|other=…}, and braces themselves as {{ and }}",
+        _ => "write placeholders as {name}, {name|thing}, {name|line}, {name|1}, {name|2} or {name|one=…|other=…}, and braces themselves as {{ and }}",
     };
 }

@@ -21,7 +21,7 @@ public sealed class Renderer
     {
         Options = options ?? new RendererOptions();
         table = Options.House.Words(WordingTable.For(Options.English).With(Options.Wording.SelectMany(House.Lines)), Options.English);
-        speaker = new Speaker(table, Style(RoundingKept.Figures([])), NoClaims.All);
+        speaker = new Speaker(table, Style(RoundingKept.Figures([])), NoClaims.All, Story.None);
     }
 
     /// <summary>The options.</summary>

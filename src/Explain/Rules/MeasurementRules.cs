@@ -2,6 +2,7 @@ namespace Explain;
 
 /// <summary>Quantities found in two ways, formulas put together, and how a result depends on what was measured.</summary>
 [Rule("same-quantity", Then = Schema.ByEvaluation, Source = "Euclid, Elements, common notion 1")]
+[Rule("comparison-of-values", Then = Schema.ByEvaluation, Source = "each value traced back to what is given; common practice, no source")]
 [Rule("earlier-steps", Then = Schema.ByEvaluation, Source = "substitution of equals; Euclid, Elements, common notion 1")]
 [Rule("one-direction", Then = Schema.ByEvaluation, Source = "a derivative of one sign over an interval; common practice, no source")]
 [Rule("ends-of-the-bounds", Then = Schema.ByEvaluation, Source = "a quantity that only rises or only falls is extreme at an end; common practice, no source")]

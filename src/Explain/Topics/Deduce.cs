@@ -17,8 +17,16 @@ internal sealed class Deduce(RuleBook book, Ledger ledger)
         return made;
     }
 
+    /// <summary>That values compare so; null where they do not.</summary>
+    public Deduction? Compared(Items<Expr> terms, Items<Relation> between)
+    {
+        Compare says = new([.. terms.Select(ledger.Arrangement.Canonical)], between);
+        if (!ledger.Holds(says)) return null;
+        return new(ledger.NextStep(), says, new(new("comparison-of-values"), [], [.. says.Terms.SelectMany(t => t.Symbols()).Select(ledger.ClaimOf).Distinct()]));
+    }
+
     /// <summary>Lets a new point be the foot of a perpendicular, with the right angles that this makes.</summary>
-    public Instruction Foot(Point from, Line line, Phrase title)
+    public Instruction Foot(Point from, Line line, Phrase? title)
     {
         Point foot = FreePoint();
         Schema schema = book.Find(new RuleId("foot-of-a-perpendicular"))!;

@@ -38,7 +38,7 @@ internal sealed class SolutionBuilder
         if (Contradiction() is { } contradiction) return new(null, [contradiction]);
         parts[^1] = parts[^1] with { Passages = [.. parts[^1].Passages, .. Checks()] };
         Items<Warning> warnings = cases.Count > 1 ? [new(ErrorCodes.SeveralSolutions, TopicPhrases.SeveralSolutions())] : [];
-        return new(new Solution(problem, topic.Id, opening.Premises, [.. parts], [], warnings, topic.Cautions, Verification.NotRun), []);
+        return new(new Solution(problem, topic.Id, opening.Premises, [.. parts], [], warnings, [.. topic.Cautions.Concat(Things.Cautions(problem)).Distinct()], Verification.NotRun), []);
     }
 
     private ProblemError? Fault()
@@ -64,8 +64,9 @@ internal sealed class SolutionBuilder
     /// <summary>The plan, and the count of triangles where it is in question.</summary>
     private IEnumerable<Passage> Before()
     {
-        Passage? count = new AmbiguousCase(book, Ledger, Triangle).Count();
-        Items<Remark> plan = count is null ? topic.Plan(problem) : [new(TopicPhrases.CountFirst(), null)];
+        SwingingSide? swinging = SwingingSide.Of(Triangle, Ledger);
+        Passage? count = swinging is null ? null : new AmbiguousCase(book, Ledger, swinging).Count();
+        Items<Remark> plan = count is null ? topic.Plan(problem) : [new(TopicPhrases.CountFirst(), null), new(TopicPhrases.UseSineRule(swinging!.Opposite), null)];
         return new[] { new Passage(PassageUse.Plan, []) { Remarks = plan }, count }.OfType<Passage>();
     }
 

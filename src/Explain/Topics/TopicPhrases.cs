@@ -9,11 +9,20 @@ internal static partial class TopicPhrases
     [Phrase("caution.outdoors-permission")]
     public static partial Phrase Permission();
 
+    [Phrase("caution.strength")]
+    public static partial Phrase Strength();
+
+    [Phrase("caution.local-rules")]
+    public static partial Phrase LocalRules();
+
     [Phrase("plan.find-the-rest")]
     public static partial Phrase FindTheRest();
 
     [Phrase("plan.count-first")]
     public static partial Phrase CountFirst();
+
+    [Phrase("plan.sine-rule")]
+    public static partial Phrase UseSineRule(Length side);
 
     [Phrase("plan.height")]
     public static partial Phrase Height(Point from, Line line);
@@ -26,6 +35,9 @@ internal static partial class TopicPhrases
 
     [Phrase("title.compare-with-the-height")]
     public static partial Phrase CompareWithTheHeight(Length side, Point from, Line line);
+
+    [Phrase("title.compare-sides")]
+    public static partial Phrase CompareSides(Length side, Length other);
 
     [Phrase("bounds.heading")]
     public static partial Phrase BoundsHeading();

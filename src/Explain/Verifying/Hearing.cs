@@ -84,7 +84,7 @@ internal sealed class Hearing
     private bool IsInstance(Step step, Seen here)
     {
         if (book.Find(step.Why.Rule) is not { } schema) return false;
-        if (schema.IsByEvaluation) return SameQuantity.Holds(step, here, Rays(here), bits) || Bounding(here).Holds(step);
+        if (schema.IsByEvaluation) return SameQuantity.Holds(step, here, Rays(here), bits) || ComparedValues.Holds(step, here, Rays(here)) || Bounding(here).Holds(step);
         return new SchemaInstance(schema, step, here, Rays(here)).Exists();
     }
 

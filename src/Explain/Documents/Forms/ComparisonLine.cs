@@ -18,6 +18,14 @@ internal sealed class ComparisonLine(Speaker speaker, IClaims claims)
         return new MathRow([.. row], MathLevel.Relation);
     }
 
+    /// <summary>The numbers alone: 1.539… &lt; 1.8 &lt; 2.5; null where one has no value, or they are equal and say nothing new.</summary>
+    public MathPiece? Numbers(Compare compare, Items<ClaimId> from)
+    {
+        Expr[] bound = [.. compare.Terms.Select(t => t.Substitute(e => e is SymbolUse use ? Value(use.Symbol, from) : null))];
+        if (compare.Between.Contains(Relation.Equal) || bound.Any(b => b.Symbols().Count > 0)) return null;
+        return new MathRow([.. bound.SelectMany((b, i) => i == 0 ? [speaker.Math.Formula(b)] : (MathPiece[])[MathBuilder.Sign(compare.Between[i - 1]), speaker.Math.Formula(b)])], MathLevel.Relation);
+    }
+
     private MathPiece? Term(Expr term, Items<ClaimId> from)
     {
         Expr bound = term.Substitute(e => e is SymbolUse use ? Value(use.Symbol, from) : null);

@@ -10,7 +10,7 @@ internal sealed class Page
         Sections = PageOrder.Of(solution);
         Numbers = new StepNumbers(Sections, detail);
         Claims = new SolutionClaims(solution, Numbers);
-        Speaker = new Speaker(table, style with { Lengths = WorkingUnit.Of(solution.Of) }, Claims);
+        Speaker = new Speaker(table, style with { Lengths = WorkingUnit.Of(solution.Of) }, Claims, new Story(solution.Of));
         FirstFullValues = Steps.OfType<Calculation>().FirstOrDefault(EndsThoughCut)?.Id;
     }
 

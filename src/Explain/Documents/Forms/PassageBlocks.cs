@@ -8,6 +8,12 @@ internal sealed class PassageBlocks(Page page)
     /// <summary>The blocks of a passage, its answers straight after the step that reaches them.</summary>
     public IEnumerable<Block> Of(Passage passage, IReadOnlyDictionary<ClaimId, Block> answers)
     {
+        if (ExistenceBlocks.IsOneStep(passage))
+        {
+            foreach (Block block in new ExistenceBlocks(page, lines, this).Of(passage)) yield return block;
+            yield break;
+        }
+
         List<Step> rows = [];
         foreach (Step step in passage.Steps)
         {

@@ -17,7 +17,13 @@ internal sealed class StepNumbers
         int number = 0;
         foreach (Section section in sections)
         {
-            foreach (Step step in section.Passage.Steps) Visit(step, PageOrder.IsNumbered(section));
+            bool counts = PageOrder.IsNumbered(section), isOne = ExistenceBlocks.IsOneStep(section.Passage);
+            if (isOne) number++;
+            foreach (Step step in section.Passage.Steps)
+            {
+                if (isOne) Share(step, counts);
+                else Visit(step, counts);
+            }
         }
 
         (last, again) = (numbers.ToFrozenDictionary(), repeated.ToFrozenSet());

@@ -7,10 +7,11 @@ internal static class Sentence
 
     public static Items<Inline> Of(Items<Inline> runs) => runs.Count == 0 ? runs : Stop(Capital(runs));
 
-    /// <summary>The runs with a capital at the beginning; the user's own text and names stay as they are.</summary>
+    /// <summary>The runs with a capital at the beginning; names stay as they are, and what the user typed as text of its own.</summary>
     public static Items<Inline> Capital(Items<Inline> runs) => runs.Count == 0 ? runs : runs[0] switch
     {
         WordRun { Text.Length: > 0 } w => [w with { Text = Upper(w.Text) }, .. runs.Skip(1)],
+        UserRun { IsPhrase: true, Text: [>= 'a' and <= 'z', _, ..] } u => [u with { Text = Upper(u.Text) }, .. runs.Skip(1)],
         MathRun m => [m with { Is = Capital(m.Is) }, .. runs.Skip(1)],
         Strong s => [s with { Runs = Capital(s.Runs) }, .. runs.Skip(1)],
         _ => runs,

@@ -5,11 +5,13 @@ internal sealed class Speaker
 {
     private readonly WordingTable table;
     private readonly IClaims claims;
+    private readonly Story story;
 
-    public Speaker(WordingTable table, MathStyle style, IClaims claims)
+    public Speaker(WordingTable table, MathStyle style, IClaims claims, Story story)
     {
         this.table = table;
         this.claims = claims;
+        this.story = story;
         Style = style;
         Math = new MathBuilder(style, claims);
     }
@@ -23,7 +25,7 @@ internal sealed class Speaker
     /// <summary>A phrase in words; <paramref name="runs"/> stand in place of arguments of these names.</summary>
     /// <exception cref="WordingException">It has no words, or they place what is not there.</exception>
     public Items<Inline> Say(Phrase phrase, params (string Name, Items<Inline> Runs)[] runs) => Expand(phrase.Id.Name,
-        name => runs.FirstOrDefault(r => r.Name == name).Runs is { Count: > 0 } given ? given : Say(Argument(phrase, name)),
+        (name, how) => runs.FirstOrDefault(r => r.Name == name).Runs is { Count: > 0 } given ? given : Say(Argument(phrase, name), how),
         name => Count(Argument(phrase, name)));
 
     /// <summary>The reason of a step: the words of its rule, or the shorter ones for its second use.</summary>
@@ -75,7 +77,7 @@ internal sealed class Speaker
     /// <summary>A count in words where it has a word, otherwise in digits.</summary>
     public Items<Inline> Number(int count) => NumberWords.For(count) is { } word ? Say(word) : Say(new CountArg("", count));
 
-    private Items<Inline> Expand(string id, Func<string, Items<Inline>> place, Func<string, int> count)
+    private Items<Inline> Expand(string id, Func<string, string?, Items<Inline>> place, Func<string, int> count)
     {
         if (table.Find(id) is not { } pieces) throw new WordingException(id, null);
         List<Inline> runs = [];
@@ -88,7 +90,7 @@ internal sealed class Speaker
                 closing = false;
             }
             else if (piece is WordingChoice choice) runs.Add(new WordRun(count(choice.Name) == 1 ? choice.One : choice.Other));
-            else if (place(piece.Places!) is { Count: > 0 } placed) runs.AddRange(placed);
+            else if (place(piece.Places!, (piece as WordingSlot)?.How) is { Count: > 0 } placed) runs.AddRange(placed);
             else closing = Open(runs);
         }
 
@@ -115,6 +117,17 @@ internal sealed class Speaker
         Holding holding when claims.Find(holding.Claim) is { } claim => new StatementArg(role.Name, claim.Says),
         Holding holding => new StepArg(role.Name, [holding.Claim]),
         _ => throw new ArgumentException(role.Is.GetType().Name, nameof(role)),
+    };
+
+    /// <summary>An object by what the story calls it, or the first or second place of a point.</summary>
+    private Items<Inline> Say(Arg arg, string? how) => (how, arg) switch
+    {
+        (WordingSlot.First, NamedArg { Is: Point p }) => [new MathRun(new MathName(p.Name + "₁"))],
+        (WordingSlot.Second, NamedArg { Is: Point p }) => [new MathRun(new MathName(p.Name + "₂"))],
+        (WordingSlot.Thing, NamedArg { Is: Line l }) when story.Thing(l.From, l.To) is { } thing => [new UserRun(thing, IsPhrase: true)],
+        (WordingSlot.Thing, FormulaArg { Is: SymbolUse { Symbol: Length l } }) when story.Thing(l.From, l.To) is { } thing => [new UserRun(thing, IsPhrase: true)],
+        (WordingSlot.Line, NamedArg { Is: Line l }) => story.Line(l) is { } named ? [new UserRun(named, IsPhrase: true)] : Say(StatementWords.Line(l)),
+        _ => Say(arg),
     };
 
     private Items<Inline> Say(Arg arg) => arg switch

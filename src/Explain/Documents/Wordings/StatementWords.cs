@@ -6,6 +6,9 @@ internal static partial class StatementWords
     [Phrase("statement.how-many")]
     public static partial Phrase HowMany(int number, Phrase what);
 
+    [Phrase("statement.line")]
+    public static partial Phrase Line(Line line);
+
     [Phrase("statement.increases")]
     public static partial Phrase Increases(Expr what, Symbol with);
 

@@ -12,6 +12,6 @@ internal enum WordingFaultKind
     /// <summary>The text needs double quotes, or its quotes are not closed, or it escapes something else than <c>"</c> and <c>\</c>.</summary>
     BadQuotes,
 
-    /// <summary>A brace is not closed, or what it holds is neither <c>{name}</c> nor <c>{name|one=…|other=…}</c>.</summary>
+    /// <summary>A brace is not closed, or what it holds is none of <c>{name}</c>, <c>{name|thing}</c>, <c>{name|line}</c>, <c>{name|1}</c>, <c>{name|2}</c> and <c>{name|one=…|other=…}</c>.</summary>
     BadBraces,
 }

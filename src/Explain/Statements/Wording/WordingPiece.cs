@@ -35,6 +35,7 @@ internal abstract record WordingPiece
         string[] parts = inside.Split('|');
         if (parts[0].Length == 0 || !parts[0].All(IsOfName)) return null;
         if (parts.Length == 1) return new WordingSlot(parts[0]);
+        if (parts.Length == 2) return WordingSlot.Knows(parts[1]) ? new WordingSlot(parts[0], parts[1]) : null;
         return parts.Length == 3 && After("one=", parts[1]) is { } one && After("other=", parts[2]) is { } other ? new WordingChoice(parts[0], one, other) : null;
     }
 

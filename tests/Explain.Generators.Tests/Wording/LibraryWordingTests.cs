@@ -28,7 +28,7 @@ public class LibraryWordingTests
     private static readonly string[] Style =
     [
         "angle-sum-of-a-triangle", "list.last-and", "list.last-or", "move.add", "move.divide", "move.inverse", "move.invert", "move.multiply", "move.root",
-        "move.square", "move.subtract", "page.working", "pythagoras",
+        "move.square", "move.subtract", "page.working", "plan.count-first", "pythagoras",
         "rounding.note", "rounding.one-place", "rounding.three-places", "rounding.two-places",
     ];
 

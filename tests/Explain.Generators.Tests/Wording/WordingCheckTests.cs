@@ -58,8 +58,9 @@ public class WordingCheckTests
 
     [Fact]
     public void A_placeholder_must_be_supplied_and_count_where_it_chooses() => Good
-        .Edit("uk.wording.yaml", "share it out", "share {erea} and {area|one=a|other=b}").Edit("uk.wording.yaml", "{transversal}, by", "{line}, by").Run().Says(
+        .Edit("uk.wording.yaml", "share it out", "share {erea} and {area|one=a|other=b} of {area|thing}").Edit("uk.wording.yaml", "{transversal}, by", "{line}, by").Run().Says(
             "EXPL204 uk.wording.yaml(2) [alternate-angles: alternate a…]: alternate-angles does not supply {line}: supplied are parallel, transversal, steps",
+            "EXPL204 uk.wording.yaml(6) [shares.look: share {erea} and…]: shares.look does not supply {area|thing}: area is no object of the figure, so the story has no name for it",
             "EXPL204 uk.wording.yaml(6) [shares.look: share {erea} and…]: shares.look does not supply {area|…}: area is no count, so it cannot choose singular or plural",
             "EXPL204 uk.wording.yaml(6) [shares.look: share {erea} and…]: shares.look does not supply {erea}: supplied are area",
             "EXPL208 uk.wording.yaml(6) [shares.look: share {erea} and…]: the hint shares.look holds the value {area}; an early hint says where to look, without a digit or a value");
@@ -91,9 +92,10 @@ public class WordingCheckTests
     [InlineData("shares: a: b", "put the text in double quotes, with \\\" and \\\\ inside, when it begins with a sign or holds ': ' or ' #'")]
     [InlineData("shares: \"open", "put the text in double quotes, with \\\" and \\\\ inside, when it begins with a sign or holds ': ' or ' #'")]
     [InlineData("shares: \"a\\n\"", "put the text in double quotes, with \\\" and \\\\ inside, when it begins with a sign or holds ': ' or ' #'")]
-    [InlineData("shares: open {n", "write placeholders as {name} or {name|one=…|other=…}, and braces themselves as {{ and }}")]
-    [InlineData("shares: x {n|one=a}", "write placeholders as {name} or {name|one=…|other=…}, and braces themselves as {{ and }}")]
-    [InlineData("shares: closed } n", "write placeholders as {name} or {name|one=…|other=…}, and braces themselves as {{ and }}")]
+    [InlineData("shares: open {n", "write placeholders as {name}, {name|thing}, {name|line}, {name|1}, {name|2} or {name|one=…|other=…}, and braces themselves as {{ and }}")]
+    [InlineData("shares: x {n|one=a}", "write placeholders as {name}, {name|thing}, {name|line}, {name|1}, {name|2} or {name|one=…|other=…}, and braces themselves as {{ and }}")]
+    [InlineData("shares: x {n|prop}", "write placeholders as {name}, {name|thing}, {name|line}, {name|1}, {name|2} or {name|one=…|other=…}, and braces themselves as {{ and }}")]
+    [InlineData("shares: closed } n", "write placeholders as {name}, {name|thing}, {name|line}, {name|1}, {name|2} or {name|one=…|other=…}, and braces themselves as {{ and }}")]
     public void A_line_that_cannot_be_read_says_how_to_write_it(string line, string says) =>
         Good.With("us.wording.yaml", line).Run().Says($"EXPL213 us.wording.yaml(1) [{line}]: {says}");
 

@@ -30,6 +30,7 @@ internal static class PhraseEmitter
         SlotKind.Named => "NamedArg",
         SlotKind.Statement => "StatementArg",
         SlotKind.Formula or SlotKind.Symbol => "FormulaArg",
+        SlotKind.Value => "ValueArg",
         SlotKind.Steps => "StepArg",
         SlotKind.Count => "CountArg",
         SlotKind.Phrase => "PhraseArg",

@@ -63,6 +63,7 @@ internal static class PhraseReader
         "Statement" => SlotKind.Statement,
         "Expr" => SlotKind.Formula,
         "Symbol" => SlotKind.Symbol,
+        "Value" => SlotKind.Value,
         "ClaimId" => SlotKind.Steps,
         "Phrase" => SlotKind.Phrase,
         _ => null,

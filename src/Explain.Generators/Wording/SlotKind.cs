@@ -7,6 +7,7 @@ internal enum SlotKind
     Statement,
     Formula,
     Symbol,
+    Value,
     Steps,
     Count,
     Phrase,

@@ -71,7 +71,7 @@ internal sealed class WordingChecks(IReadOnlyList<Wanted> wanted, IEnumerable<Wo
     private static string? Telling(WordingEntry entry, Wanted of) =>
         !of.Id.EndsWith(".look", StringComparison.Ordinal) ? null
         : entry.Pieces.OfType<WordingWords>().Any(w => w.Text.Any(char.IsDigit)) ? "a digit"
-        : of.Slots.FirstOrDefault(s => s.Kind == SlotKind.Formula && entry.Places(s.Name)) is { } value ? "the value {" + value.Name + "}"
+        : of.Slots.FirstOrDefault(s => s.Kind is SlotKind.Formula or SlotKind.Value && entry.Places(s.Name)) is { } value ? "the value {" + value.Name + "}"
         : null;
 
     private void Missing(Wanted of)

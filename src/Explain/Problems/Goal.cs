@@ -15,6 +15,12 @@ public sealed record Goal(string AsTyped, Symbol? Wanted, GoalKind Kind)
     /// <summary>The statement to prove or to show; null otherwise.</summary>
     public Statement? Statement { get; init; }
 
+    /// <summary>The words of a thing that only a topic knows, in one spelling, such as <c>area of region</c>; null otherwise.</summary>
+    public string? Words { get; init; }
+
+    /// <summary>For cuts, how many shares they are for; null where all are meant.</summary>
+    public int? Shares { get; init; }
+
     /// <summary>The method, in the words of a problem file; null where none is stated.</summary>
     public string? Method { get; init; }
 

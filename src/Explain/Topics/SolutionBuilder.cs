@@ -43,9 +43,10 @@ internal sealed class SolutionBuilder
 
     private ProblemError? Fault()
     {
+        if (problem.Given.FirstOrDefault(g => g.Value.Symbols().Any()) is { } lettered) return Refusals.NotInLetters(lettered);
+        if (Ledger.Facts.Any(f => f.Kind == PlaceKind.Triangle) && !new Feasible(Ledger).Holds(Triangle)) return refusals.NoSuchTriangle(Triangle);
         if (problem.Find.FirstOrDefault(g => g.Kind is not (GoalKind.Value or GoalKind.Bounds or GoalKind.Angles or GoalKind.Sides)) is { } goal) return refusals.NotSupported(goal);
-        if (!Ledger.Facts.Any(f => f.Kind == PlaceKind.Triangle)) return refusals.NotSupported(problem.Find[0]);
-        return new Feasible(Ledger).Holds(Triangle) ? null : refusals.NoSuchTriangle(Triangle);
+        return Ledger.Facts.Any(f => f.Kind == PlaceKind.Triangle) ? null : refusals.NotSupported(problem.Find[0]);
     }
 
     private Part? PartOf(string? letter, Items<Goal> goals, bool isFirst)
@@ -150,13 +151,12 @@ internal sealed class SolutionBuilder
         return checks.GroupBy(c => c.Use).Select(g => new Passage(g.Key, [.. g.SelectMany(c => c.Steps)]));
     }
 
-    private ProblemError? Contradiction() => problem.Given.Where(g => g.Of is Length or Angle)
-        .Select(g => new Consistency(book, topic, problem, Ledger.Work).Derived(g) is { } value ? refusals.Contradiction(g, value) : null).FirstOrDefault(e => e is not null);
+    private ProblemError? Contradiction() => Clash.Find(new Consistency(book, topic, problem, Ledger.Work), problem) is { } clash ? Refusals.Contradiction(clash) : null;
 
     private ProblemError Refusal(Items<Goal> goals)
     {
         bool fixedShape = cases.Count > 0 || working.Reaches(Ledger, TriangleParts.Sides(Triangle));
         if (working.Reach(Ledger, [.. TriangleParts.Sides(Triangle)]) is { Impossible: true }) return refusals.NoSuchTriangle(Triangle);
-        return fixedShape ? refusals.NotSupported(goals[0]) : refusals.NotEnough(Wanted(goals[0]).First());
+        return fixedShape ? refusals.NotSupported(goals[0]) : refusals.NotEnough(Wanted(goals[0]).First(), Triangle);
     }
 }

@@ -135,6 +135,7 @@ internal sealed class Speaker
         NamedArg n => Say(n.Is),
         StatementArg s => Say(s.Is),
         FormulaArg f => Say(f.Is),
+        ValueArg v => [new MathRun(Math.Value(v.Is))],
         StepArg s => Steps(s.Are),
         CountArg c => [new WordRun(c.Is.ToString(System.Globalization.CultureInfo.InvariantCulture))],
         PhraseArg p => Say(p.Is),

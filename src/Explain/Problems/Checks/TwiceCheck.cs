@@ -23,7 +23,7 @@ internal static class TwiceCheck
         Dictionary<Goal, Goal> seen = [];
         foreach (Goal goal in problem.Find)
         {
-            Goal own = goal with { AsTyped = goal.Kind == GoalKind.Topical ? goal.AsTyped : "", Letter = null, At = default, Wanted = goal.Wanted is Angle angle ? rays.Named(angle) : goal.Wanted };
+            Goal own = goal with { AsTyped = "", Letter = null, At = default, Wanted = goal.Wanted is Angle angle ? rays.Named(angle) : goal.Wanted };
             if (seen.TryAdd(own, goal)) continue;
             int line = seen[own].At.Line;
             Phrase message = line > 0 ? ProblemPhrases.FoundTwiceOnLine(goal.AsTyped, line) : ProblemPhrases.FoundTwice(goal.AsTyped);

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Explain;
 
 /// <summary>Reads what is to be found: a quantity, a letter, its bounds, a proof, or a thing that only the topic knows.</summary>
@@ -33,8 +35,8 @@ internal static class GoalReader
     {
         foreach (GoalRow row in GoalTable.Rows)
             if (row.Row.Match(tokens, 0) is { } match && match.End == tokens.Length) return row.Make(match.Of);
-        bool cutsForShares = tokens is [{ Text: "cuts" }, { Text: "for" }, { Kind: TokenKind.Number }, { Text: "shares" }];
-        return cutsForShares ? new("", null, GoalKind.Topical) : null;
+        if (tokens is not [{ Text: GoalTable.Cuts }, { Text: "for" }, { Kind: TokenKind.Number, Text: var number }, { Text: "shares" or "share" }]) return null;
+        return int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out int shares) ? new("", null, GoalKind.Topical) { Words = GoalTable.Cuts, Shares = shares } : null;
     }
 
     private static Goal? Quantity(TextToken[] tokens, string text)

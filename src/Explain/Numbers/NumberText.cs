@@ -42,6 +42,12 @@ internal static class NumberText
     /// <summary>An upper bound, upwards, with one place more than an answer; an end that is exact at the printed places stays.</summary>
     public static Shown UpperBound(Value value, Rounding rule) => Bound(value, rule, Decided.Ceiling);
 
+    /// <summary>The number that <see cref="LowerBound"/> prints, in the unit that the rule prints.</summary>
+    public static Fraction LowerNumber(Value value, Rounding rule) => BoundNumber(value, rule, Down).Number;
+
+    /// <summary>The number that <see cref="UpperBound"/> prints, in the unit that the rule prints.</summary>
+    public static Fraction UpperNumber(Value value, Rounding rule) => BoundNumber(value, rule, Decided.Ceiling).Number;
+
     /// <summary>The least reading that careful work can give: inwards, to a division of the ruler.</summary>
     public static Fraction LeastReading(Value value, Fraction division) => division * Decided.Ceiling(value, division.Reciprocal());
 
@@ -55,10 +61,15 @@ internal static class NumberText
 
     private static Shown Bound(Value value, Rounding rule, Func<Value, Fraction, BigInteger> direction)
     {
+        (Fraction number, int places) = BoundNumber(value, rule, direction);
+        return new(Decimals.Write(number, places), Continues: false, Decided.Equals(value.In(rule.UnitFor(value.Unit)), number));
+    }
+
+    private static (Fraction Number, int Places) BoundNumber(Value value, Rounding rule, Func<Value, Fraction, BigInteger> direction)
+    {
         Value shown = value.In(rule.UnitFor(value.Unit));
         int places = int.Max(0, PlacesFor(shown, rule) + 1);
-        BigInteger units = direction(shown, Decimals.TenTo(places));
-        return new(Decimals.Write(units, places), Continues: false, Decided.Equals(shown, units * Decimals.TenTo(-places)));
+        return (direction(shown, Decimals.TenTo(places)) * Decimals.TenTo(-places), places);
     }
 
     private static (Fraction Number, int Places) Round(Value value, Rounding rule)

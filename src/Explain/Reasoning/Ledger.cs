@@ -8,6 +8,7 @@ internal sealed class Ledger
 {
     private readonly Dictionary<Symbol, ClaimId> known;
     private readonly List<(Place Fact, ClaimId Claim)> facts;
+    private readonly List<(Compare Says, ClaimId Claim)> relations;
     private readonly string prefix;
     private readonly Unit? lengths;
     private int steps;
@@ -18,13 +19,14 @@ internal sealed class Ledger
     public Ledger(Arrangement arrangement, Unit? lengths, Work work)
     {
         Work = work;
-        (Arrangement, Closing, known, facts, prefix, this.lengths) = (arrangement, new(), [], [], "s", lengths);
+        (Arrangement, Closing, known, facts, relations, prefix, this.lengths) = (arrangement, new(), [], [], [], "s", lengths);
     }
 
     private Ledger(Ledger other, string prefix)
     {
         Work = other.Work;
-        (Arrangement, Closing, known, facts, this.prefix, lengths) = (other.Arrangement, other.Closing.Fork(), new(other.known), [.. other.facts], prefix, other.lengths);
+        (Arrangement, Closing, known, facts, relations, this.prefix, lengths) =
+            (other.Arrangement, other.Closing.Fork(), new(other.known), [.. other.facts], [.. other.relations], prefix, other.lengths);
     }
 
     public Arrangement Arrangement { get; private set; }
@@ -68,6 +70,7 @@ internal sealed class Ledger
 
     public void Learn(Statement statement, ClaimId claim)
     {
+        relations.AddRange(Parts(statement).OfType<Compare>().Select(c => (c, claim)));
         foreach (Place place in Parts(statement).OfType<Place>())
         {
             facts.Add((place, claim));
@@ -95,6 +98,15 @@ internal sealed class Ledger
         return at < 0 ? null : facts[at].Claim;
     }
 
+    /// <summary>The claim that states a relation between quantities, known or not; null when none does.</summary>
+    public ClaimId? ClaimOf(Compare relation)
+    {
+        int at = relations.FindIndex(r => Plain(r.Says) == Plain(relation));
+        return at < 0 ? null : relations[at].Claim;
+    }
+
+    private Compare Plain(Compare compare) => compare with { Terms = [.. compare.Terms.Select(Arrangement.Canonical)] };
+
     /// <summary>The value of a formula in known quantities; null outside its domain or undecided.</summary>
     public Value? Evaluate(Expr expr) => Evaluator.Evaluate(Closing.Close(WithValues(expr))) is Evaluated { Value: var value }
         ? lengths is null ? value : value.WithLengths(lengths) : null;
@@ -105,8 +117,8 @@ internal sealed class Ledger
     /// <summary>The sign of a difference of formulas in known quantities, decided; null when it cannot be.</summary>
     public int? Compare(Expr left, Expr right) => Evaluator.Compare(Closing.Close(WithValues(left)), Closing.Close(WithValues(right)));
 
-    /// <summary>Whether a comparison of known quantities holds for certain.</summary>
-    public bool Holds(Compare comparison) => comparison.Terms.All(t => t.Symbols().All(Knows)) && Decide.Holds(comparison, Compare) == true;
+    /// <summary>Whether a comparison is stated, or holds for certain between known quantities.</summary>
+    public bool Holds(Compare comparison) => ClaimOf(comparison) is not null || comparison.Terms.All(t => t.Symbols().All(Knows)) && Decide.Holds(comparison, Compare) == true;
 
     /// <summary>The formula with values of claims in place of known quantities.</summary>
     public Expr WithValues(Expr expr) => expr.Substitute(e => e is SymbolUse use && Knows(use.Symbol) ? ValueOf(use.Symbol) : null);

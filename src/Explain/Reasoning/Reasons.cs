@@ -13,8 +13,8 @@ internal static class Reasons
     /// <summary>The claims that meet the conditions, then those that give the quantities, each once.</summary>
     private static Items<ClaimId> From(Ledger ledger, Instance instance, IEnumerable<Symbol> inputs)
     {
-        IEnumerable<ClaimId> conditions = instance.When.OfType<Place>().Select(f => ledger.ClaimOf(f)!.Value);
-        IEnumerable<Symbol> compared = instance.When.OfType<Compare>().SelectMany(c => c.Terms).SelectMany(t => t.Symbols());
+        IEnumerable<ClaimId> conditions = instance.When.Select(w => w is Place place ? ledger.ClaimOf(place) : w is Compare compare ? ledger.ClaimOf(compare) : null).OfType<ClaimId>();
+        IEnumerable<Symbol> compared = instance.When.OfType<Compare>().Where(c => ledger.ClaimOf(c) is null).SelectMany(c => c.Terms).SelectMany(t => t.Symbols());
         return [.. conditions.Concat(compared.Concat(inputs).Select(ledger.ClaimOf)).Distinct()];
     }
 

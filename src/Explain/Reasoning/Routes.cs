@@ -10,8 +10,8 @@ internal sealed class Routes
     public Routes(IEnumerable<(Symbol Symbol, double Cost)> known, Items<Edge> edges)
     {
         PriorityQueue<(Symbol, Edge?), (double, int)> queue = new();
-        foreach ((Symbol symbol, double cost) in known) queue.Enqueue((symbol, null), (cost, 0));
         int order = 0;
+        foreach ((Symbol symbol, double cost) in known) queue.Enqueue((symbol, null), (cost, ++order));
         while (queue.TryDequeue(out (Symbol Symbol, Edge? By) next, out (double Cost, int) key))
         {
             if (!best.TryAdd(next.Symbol, (key.Cost, next.By))) continue;

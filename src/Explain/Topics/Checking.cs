@@ -1,30 +1,59 @@
 namespace Explain;
 
 /// <summary>
-/// Finds a quantity a second time, by rules that the working did not use where there are such, and compares. Where every way
-/// comes back to a rule of the working, the check tests the arithmetic only and is headed so.
+/// Finds givens, or else answers, a second time, by rules that the working did not use where there are such, and compares. Where
+/// every way comes back to a rule of the working, the check tests the arithmetic only and is headed so.
 /// </summary>
 internal sealed class Checking(RuleBook book, Topic topic)
 {
-    public Passage? Of(Ledger ledger, IReadOnlyCollection<Step> working)
+    /// <summary>Checks that between them lean on as many of the answers as can be; none where no given can be found again.</summary>
+    /// <param name="ledger">What is known.</param>
+    /// <param name="working">The steps that must not be repeated.</param>
+    /// <param name="answers">The claims that answer.</param>
+    public IEnumerable<Passage> Of(Ledger ledger, IReadOnlyCollection<Step> working, IReadOnlyCollection<ClaimId> answers)
     {
         HashSet<RuleId> used = [.. working.SelectMany(Solution.Within).Select(s => s.Why.Rule)];
         Items<CostedRule> fresh = [.. topic.Checks.Where(c => !used.Contains(c.Rule.Id))];
-        if (Steps(ledger, fresh) is { } check) return new(PassageUse.Check, check);
-        return Steps(ledger, topic.Checks) is { } arithmetic ? new(PassageUse.ArithmeticCheck, arithmetic) : null;
+        Passage[] checks = [.. Best(ledger, fresh, answers).Select(s => new Passage(PassageUse.Check, s))];
+        return checks.Length > 0 ? checks : Best(ledger, topic.Checks, answers).Take(1).Select(s => new Passage(PassageUse.ArithmeticCheck, s));
     }
 
-    private Items<Step>? Steps(Ledger ledger, Items<CostedRule> rules) =>
-        ledger.Known.Where(k => k is Length or Angle).Select(k => Again(ledger, rules, k)).OfType<Items<Step>?>().FirstOrDefault(s => s is not null);
+    /// <summary>The check that tests most answers, then whatever tests an answer that none before it tests.</summary>
+    private IEnumerable<Items<Step>> Best(Ledger ledger, Items<CostedRule> rules, IReadOnlyCollection<ClaimId> answers)
+    {
+        Symbol[] known = [.. ledger.Known.Where(k => k is Length or Angle)];
+        (Symbol Target, ClaimId[] Tested)[] ways = Ways(ledger, rules, known.Where(k => ledger.ClaimOf(k).IsGiven));
+        if (ways.Length == 0) ways = Ways(ledger, rules, known.Where(k => !ledger.ClaimOf(k).IsGiven));
+        HashSet<ClaimId> open = [.. answers];
+        for (int i = 0; i < answers.Count; i++)
+        {
+            (Symbol Target, ClaimId[] Tested)[] next = [.. ways.Where(w => i == 0 || w.Tested.Any(open.Contains)).OrderByDescending(w => w.Tested.Count(open.Contains)).Take(1)];
+            if (next is not [var way]) yield break;
+            open.ExceptWith(way.Tested);
+            yield return Again(ledger, rules, way.Target)!.Value;
+        }
+    }
+
+    /// <summary>Each quantity that can be found again, with the claims that this leans on.</summary>
+    private (Symbol, ClaimId[])[] Ways(Ledger ledger, Items<CostedRule> rules, IEnumerable<Symbol> targets) => [.. targets
+        .Select(t => (t, Again(ledger.Without(t), ledger, rules, t) is { } steps ? (ClaimId[])[.. Leant(steps).Append(ledger.ClaimOf(t)).Distinct()] : [])).Where(w => w.Item2.Length > 0)];
+
+    private static IEnumerable<ClaimId> Leant(Items<Step> steps) => steps.OfType<Calculation>().SelectMany(c => c.Bindings).Select(b => b.Is).OfType<ValueOf>().Select(v => v.Claim);
 
     private Items<Step>? Again(Ledger ledger, Items<CostedRule> rules, Symbol target)
     {
         Ledger other = ledger.Without(target);
-        if (new Working(book, rules).Reach(other, [target]) is not { Impossible: false, Cases.Count: 0, Steps.Count: > 0 } found) return null;
-        if (!found.Steps.OfType<Calculation>().SelectMany(c => c.Bindings).Any(b => b.Is is ValueOf v && !v.Claim.IsGiven)) return null;
-        ClaimId again = other.ClaimOf(target), first = ledger.ClaimOf(target), id = other.NextStep();
+        if (Again(other, ledger, rules, target) is not { } steps) return null;
         ledger.After(other);
-        Compare says = Compare.Equal(target, new ValueOf(first));
-        return [.. found.Steps, new Deduction(id, says, new RuleUse(new("same-quantity"), [], [again, first]))];
+        return steps;
+    }
+
+    private Items<Step>? Again(Ledger other, Ledger ledger, Items<CostedRule> rules, Symbol target)
+    {
+        if (new Working(book, rules).Reach(other, [target]) is not { Impossible: false, Cases.Count: 0, Steps.Count: > 0 } found) return null;
+        if (!Leant(found.Steps).Any(c => !c.IsGiven)) return null;
+        ClaimId again = other.ClaimOf(target), first = ledger.ClaimOf(target);
+        RuleId agrees = new(first.IsGiven ? "as-given" : "same-quantity");
+        return [.. found.Steps, new Deduction(other.NextStep(), Compare.Equal(target, new ValueOf(first)), new RuleUse(agrees, [], [again, first]))];
     }
 }

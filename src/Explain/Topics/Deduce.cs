@@ -11,7 +11,7 @@ internal sealed class Deduce(RuleBook book, Ledger ledger)
         bool holds = instance.When.All(w => w is Place place ? ledger.ClaimOf(place) is not null : w is Compare c && ledger.Holds(c));
         if (!holds) return null;
         ClaimId id = ledger.NextStep();
-        Statement says = instance.Names.Of(schema.Then);
+        Statement says = Spelled(instance.Names.Of(schema.Then));
         Deduction made = new(id, says, Reasons.Use(ledger, instance, []));
         ledger.Learn(says, id);
         return made;
@@ -23,6 +23,19 @@ internal sealed class Deduce(RuleBook book, Ledger ledger)
         Compare says = new([.. terms.Select(ledger.Arrangement.Canonical)], between);
         if (!ledger.Holds(says)) return null;
         return new(ledger.NextStep(), says, new(new("comparison-of-values"), [], [.. says.Terms.SelectMany(t => t.Symbols()).Select(ledger.ClaimOf).Distinct()]));
+    }
+
+    private Statement Spelled(Statement says) => says is Compare compare ? compare with { Terms = [.. compare.Terms.Select(ledger.Arrangement.Canonical)] } : says;
+
+    /// <summary>A relation stated for one of its quantities, whose value is not asked for.</summary>
+    public Deduction Law(string rule, Symbol of, params (string Pattern, Point Is)[] names)
+    {
+        Schema schema = book.Find(new RuleId(rule))!;
+        Instance instance = Instance.Of(schema, new Renaming(names.ToDictionary(n => new Point(n.Pattern), n => n.Is)), ledger.Arrangement);
+        Symbol target = ledger.Arrangement.Canonical(of);
+        Deduction made = new(ledger.NextStep(), Compare.Equal(target, Isolate.For(instance.Law!, target)!.Formula), Reasons.Use(ledger, instance, []));
+        ledger.Learn(made.Says, made.Id);
+        return made;
     }
 
     /// <summary>Lets a new point be the foot of a perpendicular, with the right angles that this makes.</summary>

@@ -13,15 +13,12 @@ internal static class InaccessibleDistance
         ],
         Checks =
         [
-            new(RightAngleRules.Book.CosineRatio, 1), new(PerpendicularRules.Book.PartsOfASegment, 0.5), new(TriangleRules.Book.ProjectionsOfSides, 3, Targets: 1),
-            new(TriangleRules.Book.CosineRule, 3, Targets: 1), new(TriangleRules.Book.AngleSumOfATriangle, 4),
+            new(RightAngleRules.Book.Pythagoras, 1), new(RightAngleRules.Book.CosineRatio, 2), new(PerpendicularRules.Book.PartsOfASegment, 0.5),
+            new(PerpendicularRules.Book.WholeLessAPart, 0.5, Targets: 1), new(TriangleRules.Book.ProjectionsOfSides, 8, Targets: 1),
+            new(TriangleRules.Book.CosineRule, 8, Targets: 1), new(TriangleRules.Book.AngleSumOfATriangle, 9),
         ],
-        Closed = [new(PerpendicularRules.Book.HeightOnABaseline, 1, Targets: 1)],
+        Closed = [new(PerpendicularRules.Book.HeightOnABaseline, 1, Targets: 1), new(PerpendicularRules.Book.HeightBeyondABaseline, 1, Targets: 1)],
+        Heading = Headings.Of,
         Cautions = [TopicPhrases.Outdoors(), TopicPhrases.Permission()],
-        Plan = problem =>
-        [
-            new(TopicPhrases.FindTheRest(), null),
-            .. problem.Find.Select(g => g.Wanted).OfType<DistanceToLine>().Take(1).Select(d => new Remark(TopicPhrases.Height(d.From, d.To), null)),
-        ],
     };
 }

@@ -12,7 +12,10 @@ internal sealed class SolutionBuilder
     private readonly Dictionary<Symbol, Symbol> found = [];
     private readonly List<Step> done = [];
     private readonly Dictionary<Symbol, (ClaimId From, Bounds Bounds)> shown = [];
+    private readonly HashSet<ClaimId> rounded = [];
     private Items<(string Name, Ledger Ledger)> cases;
+    private SwingingSide? swinging;
+    private Passage? count;
 
     public SolutionBuilder(Problem problem, Topic topic, RuleBook book, Work work)
     {
@@ -33,10 +36,12 @@ internal sealed class SolutionBuilder
         {
             if (PartOf(group.Key, [.. group], isFirst: parts.Count == 0) is not { } part) return new(null, [Refusal([.. group])]);
             parts.Add(part);
+            rounded.UnionWith(part.Answers.SelectMany(a => a.Values).Where(IsRounded).Select(v => v.From));
         }
 
         if (Contradiction() is { } contradiction) return new(null, [contradiction]);
-        parts[^1] = parts[^1] with { Passages = [.. parts[^1].Passages, .. Checks()] };
+        parts[0] = parts[0] with { Passages = [Plan(), .. parts[0].Passages] };
+        parts[^1] = parts[^1] with { Passages = [.. parts[^1].Passages, .. Checks([.. parts.SelectMany(p => p.Answers).SelectMany(a => a.Values).Select(v => v.From)])] };
         Items<Warning> warnings = cases.Count > 1 ? [new(ErrorCodes.SeveralSolutions, TopicPhrases.SeveralSolutions())] : [];
         return new(new Solution(problem, topic.Id, opening.Premises, [.. parts], [], warnings, [.. topic.Cautions.Concat(Things.Cautions(problem)).Distinct()], Verification.NotRun), []);
     }
@@ -52,27 +57,49 @@ internal sealed class SolutionBuilder
     private Part? PartOf(string? letter, Items<Goal> goals, bool isFirst)
     {
         List<Passage> passages = [];
-        if (isFirst) passages.AddRange(Before());
-        if (Work(goals) is not { } steps) return null;
-        done.AddRange(steps);
-        if (steps.Count > 0) passages.Add(new(PassageUse.Working, steps));
+        if (isFirst && Count() is { } counted) passages.Add(counted);
+        if (Work(goals) is not { } work) return null;
+        done.AddRange(work);
+        if (work.Count > 0) passages.Add(new(PassageUse.Working, Noticing.In(work, Ledger, rounded)) { Heading = topic.Heading(goals) });
         foreach (Goal bounds in goals.Where(g => g.Kind == GoalKind.Bounds))
-            if (BoundsOf(bounds) is { } shown) passages.Add(shown);
+            if (BoundsOf(bounds) is { Count: > 0 } steps) passages.Add(new(PassageUse.Bounds, steps) { Heading = TopicPhrases.BoundsHeading() });
+        if (IsAccuracyShown) passages.Add(new(PassageUse.Accuracy, [.. goals.Where(g => g is { Kind: GoalKind.Value, Wanted: not null }).SelectMany(g => BoundsOf(g))]));
         Items<Answer>? answers = Answers(goals);
         return answers is null ? null : new Part(letter, goals, [.. passages], answers.Value);
     }
 
-    /// <summary>The plan, and the count of triangles where it is in question.</summary>
-    private IEnumerable<Passage> Before()
+    /// <summary>The count of triangles, where it is in question.</summary>
+    private Passage? Count() => (swinging = SwingingSide.Of(Triangle, Ledger)) is null ? null : count = new AmbiguousCase(book, Ledger, swinging).Count();
+
+    private Passage Plan() => new(PassageUse.Plan, [])
     {
-        SwingingSide? swinging = SwingingSide.Of(Triangle, Ledger);
-        Passage? count = swinging is null ? null : new AmbiguousCase(book, Ledger, swinging).Count();
-        Items<Remark> plan = count is null ? topic.Plan(problem) : [new(TopicPhrases.CountFirst(), null), new(TopicPhrases.UseSineRule(swinging!.Opposite), null)];
-        return new[] { new Passage(PassageUse.Plan, []) { Remarks = plan }, count }.OfType<Passage>();
+        Remarks = count is not null ? [new(TopicPhrases.CountFirst(), null), new(TopicPhrases.UseSineRule(swinging!.Opposite), null)] : topic.Plan is { } own ? own(problem) : Planning.Of(done, problem),
+    };
+
+    /// <summary>Where no part asks for bounds, the page ends with those of its answers.</summary>
+    private bool IsAccuracyShown => cases.Count == 0 && opening.Premises.Any(p => p.Within is not null) && problem.Find.All(g => g.Kind != GoalKind.Bounds);
+
+    private Items<Step> BoundsOf(Goal goal)
+    {
+        if (cases.Count > 0) return [];
+        Symbol quantity = found.GetValueOrDefault(goal.Wanted!, goal.Wanted!);
+        Items<Step> before = [];
+        if (IsSide(goal.Wanted!))
+        {
+            before = new Working(book, [new(PerpendicularRules.Book.DistanceBySine, 1, Targets: 1)]).Reach(Ledger, [goal.Wanted!])!.Steps;
+            quantity = goal.Wanted!;
+        }
+
+        Symbol[] others = [.. problem.Find.Where(g => g.Kind == GoalKind.Value).Select(g => g.Wanted!).Where(w => w is Length && w != quantity && Ledger.Knows(w)).Distinct()];
+        return new BoundsWorking(book, topic, opening.Premises, Ledger, RoundingOf).Of(quantity, [.. others], shown) is { } steps ? [.. before, .. steps] : [];
     }
 
-    private Passage? BoundsOf(Goal goal) => cases.Count > 0 ? null
-        : new BoundsWorking(book, topic, opening.Premises, Ledger).Of(found.GetValueOrDefault(goal.Wanted!, goal.Wanted!), shown);
+    /// <summary>Whether a distance is a side because an angle is right: it varies otherwise than the side once that angle does.</summary>
+    private bool IsSide(Symbol wanted) => found.TryGetValue(wanted, out Symbol? quantity) && TriangleParts.Sides(Triangle).Any(s => s == quantity);
+
+    private Rounding RoundingOf(Value value) => Rounding(value) ?? Explain.Rounding.Default(value.Unit);
+
+    private bool IsRounded(AnswerValue answer) => answer.Value is { } value && !NumberText.Rounded(value, RoundingOf(value)).IsExact;
 
     private Items<Step>? Work(Items<Goal> goals)
     {
@@ -131,8 +158,9 @@ internal sealed class SolutionBuilder
         ClaimId from = ledger.ClaimOf(quantity);
         Value value = ledger.Evaluate(new ValueOf(from))!;
         Bounds? bounds;
-        if (goal.Kind == GoalKind.Bounds && shown.TryGetValue(quantity, out (ClaimId From, Bounds Bounds) worked)) (from, bounds) = worked;
-        else bounds = new Tolerances(opening.Premises, ledger).Of(quantity);
+        bool isSide = IsSide(symbol);
+        if (shown.TryGetValue(isSide ? symbol : quantity, out (ClaimId From, Bounds Bounds) worked)) (from, bounds) = (goal.Kind == GoalKind.Bounds ? worked.From : from, worked.Bounds);
+        else bounds = isSide ? null : new Tolerances(opening.Premises, ledger).Of(quantity);
         if (goal.Kind == GoalKind.Bounds && bounds is null) return null;
         string? item = goal.Kind is GoalKind.Angles or GoalKind.Sides ? QuantityGrammar.Write(symbol, English.UnitedKingdom) : null;
         return new(name, item, from, value, Rounding(value), bounds);
@@ -144,11 +172,10 @@ internal sealed class SolutionBuilder
         return problem.Round.FirstOrDefault(r => r.Of == kind)?.Rule ?? problem.Round.FirstOrDefault(r => r.Of is null)?.Rule;
     }
 
-    private IEnumerable<Passage> Checks()
+    private IEnumerable<Passage> Checks(Items<ClaimId> answers)
     {
         Checking checking = new(book, topic);
-        Passage[] checks = [.. (cases.Count == 0 ? [Ledger] : cases.Select(c => c.Ledger)).Select(l => checking.Of(l, done)).OfType<Passage>()];
-        return checks.GroupBy(c => c.Use).Select(g => new Passage(g.Key, [.. g.SelectMany(c => c.Steps)]));
+        return (cases.Count == 0 ? [Ledger] : cases.Select(c => c.Ledger)).SelectMany(l => checking.Of(l, done, answers));
     }
 
     private ProblemError? Contradiction() => Clash.Find(new Consistency(book, topic, problem, Ledger.Work), problem) is { } clash ? Refusals.Contradiction(clash) : null;

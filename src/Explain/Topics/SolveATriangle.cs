@@ -14,8 +14,7 @@ internal static class SolveATriangle
         Checks =
         [
             new(TriangleRules.Book.AngleSumOfATriangle, 1), new(TriangleRules.Book.SineRule, 2, Targets: 1),
-            new(TriangleRules.Book.ProjectionsOfSides, 2, Targets: 1), new(TriangleRules.Book.CosineRule, 3, Targets: 1),
+            new(TriangleRules.Book.ProjectionsOfSides, 2.5, Targets: 1), new(TriangleRules.Book.CosineRule, 3, Targets: 1),
         ],
-        Plan = _ => [new(TopicPhrases.FindTheRest(), null)],
     };
 }

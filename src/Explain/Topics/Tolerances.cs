@@ -23,8 +23,24 @@ internal sealed class Tolerances(Items<Premise> premises, Ledger ledger)
         if (!Any) return null;
         ledger.Work.GoOn();
         Expr formula = Open(ledger.ClaimOf(symbol));
-        Items<BoxSide> box = [.. measured.Select(Side).Where(s => formula.Symbols().Contains(s.Of))];
-        return box.Count == 0 ? null : Explain.Extremes.Of(formula, box) as Bounded;
+        return formula.Symbols().Count > 0 && Box(formula) is { } box ? Explain.Extremes.Of(formula, box) as Bounded : null;
+    }
+
+    /// <summary>Whether the formula has a value all over the box of its measurements.</summary>
+    public bool Covers(Expr formula) => Box(formula) is { } box && Explain.Extremes.Of(formula, box) is Bounded;
+
+    /// <summary>The range of each quantity of a formula, one point for what is exact; null where one has no exact number.</summary>
+    public Items<BoxSide>? Box(Expr formula)
+    {
+        BoxSide?[] sides = [.. formula.Symbols().Select(s => premises.FirstOrDefault(p => p.Says is Compare && SymbolOf(p) == s) is { } premise ? Side(premise) : null)];
+        return sides.Contains(null) ? null : [.. sides.OfType<BoxSide>()];
+    }
+
+    /// <summary>Whether one measurement alone makes more than half of the width between the bounds.</summary>
+    public bool Holds(MostOf most)
+    {
+        Expr formula = Open(ledger.ClaimOf(((SymbolUse)most.What).Symbol));
+        return Box(formula) is { } box && Share.OfOne(formula, box, most.With) is { } share && share > new Fractions.Fraction(1, 2);
     }
 
     private static Items<Binding> At(Extreme extreme) => [.. extreme.At.Where(a => a.At.Exact is not null).Select(a => new Binding(a.Of, new Quantity(a.At.Exact!, a.At.Unit)))];
@@ -34,11 +50,12 @@ internal sealed class Tolerances(Items<Premise> premises, Ledger ledger)
     /// <summary>The closed formula of a claim, measured givens left as symbols.</summary>
     public Expr Open(ClaimId claim) => ledger.Opened(claim, id => measured.FirstOrDefault(m => m.Id == id) is { } premise ? SymbolOf(premise) : null);
 
-    private static BoxSide Side(Premise premise)
+    /// <summary>The range of a measurement; null where its middle or its margin is no rational number.</summary>
+    private static BoxSide? Side(Premise premise)
     {
-        Compare says = (Compare)premise.Says;
-        Value middle = ((Evaluated)Evaluator.Evaluate(says.Terms[1])).Value, within = ((Evaluated)Evaluator.Evaluate(premise.Within!)).Value.In(middle.Unit);
-        Fractions.Fraction m = middle.Exact!.Rational!.Value, w = within.Exact!.Rational!.Value;
-        return new(SymbolOf(premise), m - w, m + w, middle.Unit);
+        if (Evaluator.Evaluate(((Compare)premise.Says).Terms[1]) is not Evaluated { Value: { Exact.Rational: { } middle } value }) return null;
+        if (premise.Within is not { } margin) return new(SymbolOf(premise), middle, middle, value.Unit);
+        return Evaluator.Evaluate(margin) is Evaluated { Value: var within } && within.In(value.Unit).Exact?.Rational is { } width
+            ? new(SymbolOf(premise), middle - width, middle + width, value.Unit) : null;
     }
 }

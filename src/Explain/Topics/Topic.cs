@@ -33,8 +33,11 @@ public sealed record Topic(TopicId Id, string Starter)
     /// <summary>What is assumed in every problem of this kind.</summary>
     public Items<Phrase> Assumptions { get; init; }
 
-    /// <summary>What the page says before its first step.</summary>
-    public Func<Problem, Items<Remark>> Plan { get; init; } = _ => [];
+    /// <summary>What the page says before its first step; null where the chain of rules of its steps says it.</summary>
+    public Func<Problem, Items<Remark>>? Plan { get; init; }
+
+    /// <summary>The heading of a part; null where the list of its goals says it.</summary>
+    public Func<Items<Goal>, Phrase?> Heading { get; init; } = _ => null;
 
     /// <summary>What finds the values again, by coordinates and none of the formulas above.</summary>
     internal IIndependentModel Model { get; init; } = new TriangleModel();

@@ -15,8 +15,20 @@ internal static partial class TopicPhrases
     [Phrase("caution.local-rules")]
     public static partial Phrase LocalRules();
 
-    [Phrase("plan.find-the-rest")]
-    public static partial Phrase FindTheRest();
+    [Phrase("plan.then")]
+    public static partial Phrase PlanThen(Phrase first, Phrase next);
+
+    [Phrase("plan.find")]
+    public static partial Phrase PlanFind(Items<Symbol> found);
+
+    [Phrase("plan.angle-sum")]
+    public static partial Phrase PlanAngleSum(Items<Symbol> found);
+
+    [Phrase("plan.sine-rule-gives")]
+    public static partial Phrase PlanSineRule(Items<Symbol> found);
+
+    [Phrase("plan.cosine-rule")]
+    public static partial Phrase PlanCosineRule(Items<Symbol> found);
 
     [Phrase("plan.count-first")]
     public static partial Phrase CountFirst();
@@ -25,7 +37,10 @@ internal static partial class TopicPhrases
     public static partial Phrase UseSineRule(Length side);
 
     [Phrase("plan.height")]
-    public static partial Phrase Height(Point from, Line line);
+    public static partial Phrase Height(Line line);
+
+    [Phrase("plan.side")]
+    public static partial Phrase Side(Line line);
 
     [Phrase("act.let-foot")]
     public static partial Phrase LetFoot(Point foot, Point from, Line line);
@@ -41,6 +56,36 @@ internal static partial class TopicPhrases
 
     [Phrase("bounds.heading")]
     public static partial Phrase BoundsHeading();
+
+    [Phrase("bounds.upper")]
+    public static partial Phrase UpperBounds();
+
+    [Phrase("bounds.lower")]
+    public static partial Phrase LowerBounds();
+
+    [Phrase("remark.smallest-angle")]
+    public static partial Phrase Smallest(Symbol side, Items<Symbol> others, Expr length);
+
+    [Phrase("remark.largest-angle")]
+    public static partial Phrase Largest(Symbol side, Items<Symbol> others, Expr length);
+
+    [Phrase("remark.unrounded")]
+    public static partial Phrase Unrounded(Symbol of, ClaimId step);
+
+    [Phrase("heading.distances")]
+    public static partial Phrase Distances(Items<Symbol> of);
+
+    [Phrase("heading.distance-to-line")]
+    public static partial Phrase DistanceTo(Point from, Line line);
+
+    [Phrase("remark.same-holds")]
+    public static partial Phrase SameHolds(Items<Symbol> others, Items<Phrase> bounds);
+
+    [Phrase("remark.is-between")]
+    public static partial Phrase IsBetween(Symbol of, Expr lower, Expr upper);
+
+    [Phrase("remark.most-of")]
+    public static partial Phrase MostOf(Expr what, Symbol with);
 
     [Phrase("bounds.greatest")]
     public static partial Phrase Greatest();

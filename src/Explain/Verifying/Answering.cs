@@ -1,7 +1,7 @@
 namespace Explain;
 
 /// <summary>Whether every goal is answered, by claims that were made, in every figure.</summary>
-internal sealed class Answering(Solution solution, Items<Layout> figures, int bits)
+internal sealed class Answering(Solution solution, BoundsChecks bounding, Items<Layout> figures, int bits)
 {
     public IEnumerable<Finding> Findings(Seen seen)
     {
@@ -23,8 +23,8 @@ internal sealed class Answering(Solution solution, Items<Layout> figures, int bi
         if (answer.Value is not { } value) return new("V1", answer.From, "answer-without-value");
         Enclosure claimed = GivenNumbers.In(value, bits);
         if (Agreement.Number(closed, bits) is not { } own || !Agreement.Of(own, claimed)) return new("V4", answer.From, "answer");
-        if (answer.Bounds is { } bounds && from.Claim is Series series && !BoundsChecks.Ends(series, bounds, bits)) return new("V4", answer.From, "bounds");
         Symbol? wanted = answer.Item is { } item ? QuantityGrammar.Read(item) : goal.Wanted;
+        if (answer.Bounds is { } bounds && !(from.Claim is Series series ? BoundsChecks.Ends(series, bounds, bits) : wanted is not null && bounding.Are(bounds, wanted, from))) return new("V4", answer.From, "bounds");
         return wanted is not null && from.Figures.All(i => figures[i].Measure(wanted) is { } measured && Agreement.Of(measured, claimed))
             ? null : new("V4", answer.From, "answer-in-figure");
     }

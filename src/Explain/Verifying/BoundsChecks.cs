@@ -5,7 +5,16 @@ namespace Explain;
 /// <summary>Whether bounds follow: the formula from earlier steps, the direction of each measurement, the corners of the box.</summary>
 internal sealed class BoundsChecks(Problem problem, IIndependentModel model, Seen seen, RayNames rays, int bits)
 {
-    public bool Holds(Step step) => step.Why.Roles.Count == 0 && (step.Why.Rule.Name, step) switch
+    public bool Holds(Step step) => (step.Why.Rule.Name, step) switch
+    {
+        ("as-a-multiple", Deduction { Says: Varies { Increases: true } varies } d) => step.Why.Roles is [{ Is: Amount { Is: var measured } }] && measured == varies.With
+            && OneDirection(d, varies) && seen.Find(d.Why.From[0]) is { Claim: Calculation c } && Moving.IsMultiple(c.Formula, measured),
+        ("link-by-link", Deduction { Says: Varies varies } d) => step.Why.Roles is [{ Is: Links links }] && OneDirection(d, varies)
+            && seen.Find(d.Why.From[0]) is { Claim: Calculation c } && links.Are.All(l => l.Says.With == varies.With && c.Formula.Subtrees().Contains(l.Says.What) && Moves(l)),
+        _ => step.Why.Roles.Count == 0 && Plainly(step),
+    };
+
+    private bool Plainly(Step step) => (step.Why.Rule.Name, step) switch
     {
         ("earlier-steps", Calculation c) => FromEarlier(c),
         ("one-direction", Deduction { Says: Varies varies } d) => OneDirection(d, varies),
@@ -21,6 +30,13 @@ internal sealed class BoundsChecks(Problem problem, IIndependentModel model, See
         && Agreement.Of(GivenNumbers.In(greatest.Value, bits), GivenNumbers.In(bounds.Upper, bits))
         && Agreement.Of(GivenNumbers.In(least.Value, bits), GivenNumbers.In(bounds.Lower, bits));
 
+    /// <summary>Whether bounds are the extremes of a quantity, by the formula of a claim of that very quantity.</summary>
+    public bool Are(Bounds bounds, Symbol wanted, Testimony from) => seen.All.Prepend(from)
+        .Where(t => t is { Of: not null, Open: not null } && t.Figures == from.Figures && (rays.Of(t.Of) == rays.Of(wanted) || Wanted(t.Of) == wanted))
+        .Any(t => Box(t.Open!) is { } box && Extremes.Of(t.Open!, box) is Bounded found && IsOne(found.Least.Value, bounds.Lower) && IsOne(found.Greatest.Value, bounds.Upper));
+
+    private bool IsOne(Value first, Value second) => Agreement.Of(GivenNumbers.In(first, bits), GivenNumbers.In(second, bits));
+
     private bool FromEarlier(Calculation c) => seen.Of(c.Why.From).Any(t => t.Claim is Calculation && t.Of is { } of && rays.Of(of) == rays.Of(c.Target)
         && t.Open is { } open && LawInstance.Agree(new(rays.Of(open), rays.Of(c.Formula))));
 
@@ -28,9 +44,24 @@ internal sealed class BoundsChecks(Problem problem, IIndependentModel model, See
     {
         if (seen.Of(d.Why.From).ToArray() is not [{ Open: { } open, Of: { } of }, { Claim: Premise { Within: not null }, Of: { } with }]) return false;
         if (varies.What != new SymbolUse(of) || with != varies.With) return false;
-        BoxSide[] box = [.. open.Symbols().Select(Side).OfType<BoxSide>()];
-        return box.Length == open.Symbols().Count && Extremes.Of(open, [.. box]) is Bounded bounded
+        return Box(open) is { } box && Extremes.Of(open, box) is Bounded bounded
             && bounded.Trends.Any(t => t.With == with && t.Direction == (varies.Increases ? Direction.Rises : Direction.Falls));
+    }
+
+    /// <summary>The range of each measured quantity of a formula; null where one is not measured.</summary>
+    public Items<BoxSide>? Box(Expr formula)
+    {
+        BoxSide?[] box = [.. formula.Symbols().Select(Side)];
+        return box.Contains(null) ? null : [.. box.OfType<BoxSide>()];
+    }
+
+    /// <summary>Whether a part of a formula moves as the link says, and the angle of a ratio stays acute or obtuse as it says.</summary>
+    private bool Moves(Link link)
+    {
+        if (Box(link.Says.What) is not { } box || Extremes.Of(link.Says.What, box) is not Bounded bounded) return false;
+        if (!bounded.Trends.Any(t => t.With == link.Says.With && t.Direction == (link.Says.Increases ? Direction.Rises : Direction.Falls))) return false;
+        int? quarter = link.Says.What is Apply { To: var angle } ? Extremes.Sign(Expr.Degrees(90) - angle, box) : null;
+        return link.Kind switch { LinkKind.Acute => quarter == 1, LinkKind.Obtuse => quarter == -1, _ => true };
     }
 
     private BoxSide? Side(Symbol symbol)

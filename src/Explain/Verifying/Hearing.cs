@@ -9,6 +9,7 @@ internal sealed class Hearing
     private readonly int bits;
     private readonly List<Finding> findings = [];
     private readonly HashSet<ClaimId> ids = [];
+    private readonly List<(ClaimId Step, Statement OnlyIf, Items<int> SpeaksOf)> remarks = [];
     private readonly Seen seen = new();
     private Items<Layout> figures;
 
@@ -30,8 +31,10 @@ internal sealed class Hearing
             Hear(step, seen, AllFigures, draws: true);
         }
 
+        foreach ((ClaimId step, Statement onlyIf, Items<int> speaksOf) in remarks)
+            if (!new RemarkChecks(figures, seen, Bounding(seen), bits).Holds(onlyIf, speaksOf)) Find("V4", step, "remark");
         if (figures.Count != 1 && !solution.Steps.OfType<Split>().Any()) Find("V5", null, "number-of-figures");
-        Answering answering = new(solution, figures, bits);
+        Answering answering = new(solution, Bounding(seen), figures, bits);
         foreach (Finding finding in answering.Findings(seen)) findings.Add(finding);
         return [.. findings];
     }
@@ -65,6 +68,7 @@ internal sealed class Hearing
         else if (step is Series) here.Add(Bounding(here).Testimony(step, speaksOf));
         else here.Add(new(step, null, null, speaksOf));
         if (step is Split split) Divide(split, here, speaksOf);
+        foreach (Statement onlyIf in step.Remarks.Select(r => r.OnlyIf).OfType<Statement>()) remarks.Add((step.Id, onlyIf, speaksOf));
         if (step is Deduction { Says: HowMany many }) Count(step, many);
     }
 

@@ -41,7 +41,7 @@ internal sealed class SchemaInstance(Schema schema, Step step, Seen seen, RayNam
 
     private bool Holds(Statement when) => when switch
     {
-        Compare compare => Decide.Holds(compare, (a, b) => Closed(a) is { } left && Closed(b) is { } right ? Evaluator.Compare(left, right) : null) == true,
+        Compare compare => from.Any(t => States(t, when)) || Decide.Holds(compare, (a, b) => Closed(a) is { } left && Closed(b) is { } right ? Evaluator.Compare(left, right) : null) == true,
         _ => from.Any(t => States(t, when)),
     };
 
@@ -62,11 +62,15 @@ internal sealed class SchemaInstance(Schema schema, Step step, Seen seen, RayNam
     private bool Concludes(Renaming names) => step switch
     {
         Calculation c => schema.Law is { } law && Follows(c, new(rays.Of(names.Of(law.Left)), rays.Of(names.Of(law.Right)))),
-        Deduction d => schema.Law is null && rays.Of(d.Says) == rays.Of(names.Of(schema.Then)),
+        Deduction d => schema.Law is { } law ? States(d, new(rays.Of(names.Of(law.Left)), rays.Of(names.Of(law.Right)))) : rays.Of(d.Says) == rays.Of(names.Of(schema.Then)),
         Instruction i => schema.Law is null && Makes(i, names.Of(schema.Then)),
         Split s => schema.Law is null && rays.Of(s.Says) == rays.Of(names.Of(schema.Then)) && Divides(s),
         _ => false,
     };
+
+    /// <summary>Whether a relation is stated for one of its quantities.</summary>
+    private bool States(Deduction d, Equation law) => d.Says is Compare { Between: [Relation.Equal], Terms: [SymbolUse { Symbol: var of }, var formula] }
+        && LawInstance.Gives(law, rays.Of(of), rays.Of(formula));
 
     private bool Follows(Calculation c, Equation law)
     {

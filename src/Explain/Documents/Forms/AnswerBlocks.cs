@@ -60,7 +60,7 @@ internal sealed class AnswerBlocks(Page page)
         [.. page.Speaker.Say(AnswerWords.SoBetween("", ""), ("what", Quantity(v.Answer, v.Value)), ("bounds", Range(v.Value))),
         new WordRun(" ("), .. page.Speaker.Say(RoundingWords.Outwards()), new WordRun(")"), .. Within(v.Value)]));
 
-    private Items<Inline> Quantity(Answer answer, AnswerValue value) => text.QuantityOf(answer, value) is { } symbol ? page.Speaker.Say(symbol) : [new UserRun(answer.For.AsTyped)];
+    private Items<Inline> Quantity(Answer answer, AnswerValue value) => text.QuantityOf(answer, value) is { } symbol ? text.Quantity(symbol) : [new UserRun(answer.For.AsTyped)];
 
     private Items<Inline> Range(AnswerValue value)
     {

@@ -43,7 +43,11 @@ internal sealed class AnswerText(Speaker speaker, IClaims claims)
     /// <summary>The distance from T to PQ is about 137 m.</summary>
     private Items<Inline> Sentence(Symbol symbol, Value number, AnswerValue value) => speaker.Say(
         IsRounded(value) && Amount(number, value)[0] == About ? AnswerWords.IsAbout(symbol, "") : AnswerWords.Is(symbol, ""),
-        ("value", [new Strong([new MathRun(Alone(number, value))])]));
+        ("what", Quantity(symbol)), ("value", [new Strong([new MathRun(Alone(number, value))])]));
+
+    /// <summary>The quantity in words, a line by its name in the story: the distance from T to the track.</summary>
+    public Items<Inline> Quantity(Symbol symbol) => symbol is DistanceToLine distance
+        ? speaker.Say(AnswerWords.DistanceToLine(distance.From, distance.To)) : speaker.Say(symbol);
 
     private MathPiece[] Amount(Value number, AnswerValue value)
     {

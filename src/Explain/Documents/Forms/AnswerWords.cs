@@ -18,6 +18,9 @@ internal static partial class AnswerWords
     [Phrase("answer.is-about")]
     public static partial Phrase IsAbout(Symbol what, string value);
 
+    [Phrase("answer.distance-to-line")]
+    public static partial Phrase DistanceToLine(Point from, Line line);
+
     [Phrase("answer.with")]
     public static partial Phrase With(string first, string second);
 

@@ -10,9 +10,7 @@ internal static class Margin
         Fraction printed = NumberText.RoundedNumber(value, rule);
         Unit unit = rule.UnitFor(value.Unit);
         int places = int.Max(0, NumberText.PlacesFor(value, rule) + 1);
-        Fraction below = printed - NumberOf(NumberText.LowerBound(bounds.Lower, rule)), above = NumberOf(NumberText.UpperBound(bounds.Upper, rule)) - printed;
+        Fraction below = printed - NumberText.LowerNumber(bounds.Lower, rule), above = NumberText.UpperNumber(bounds.Upper, rule) - printed;
         return NumberText.Cut(Explain.Value.Of(Exact.Of(below > above ? below : above), unit), new NumberStyle(places, 1));
-
-        static Fraction NumberOf(Shown shown) => Fraction.FromString(shown.Digits.Replace('−', '-'), System.Globalization.CultureInfo.InvariantCulture);
     }
 }

@@ -44,6 +44,7 @@ internal sealed class Speaker
         Varies { Increases: true } v => Say(StatementWords.Increases(v.What, v.With)),
         Varies v => Say(StatementWords.Decreases(v.What, v.With)),
         Taken taken => Say(taken.Words),
+        MostOf most => Say(StatementWords.MostOf(most.What, most.With)),
         _ => [.. StatementGrammar.Pieces(statement, Style.English).Select(Piece)],
     };
 
@@ -114,6 +115,7 @@ internal sealed class Speaker
         Objects several => new ListArg(role.Name, [.. several.Are.Select(a => new NamedArg(role.Name, a))]),
         Amount { Is: Angle { Reflex: false } a } => new NamedArg(role.Name, new Corner(a.First, a.Vertex, a.Second)),
         Amount amount => new FormulaArg(role.Name, amount.Is),
+        Links links => new PhraseArg(role.Name, LinkWords.Of(links.Are)),
         Holding holding when claims.Find(holding.Claim) is { } claim => new StatementArg(role.Name, claim.Says),
         Holding holding => new StepArg(role.Name, [holding.Claim]),
         _ => throw new ArgumentException(role.Is.GetType().Name, nameof(role)),

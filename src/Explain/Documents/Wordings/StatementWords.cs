@@ -9,6 +9,9 @@ internal static partial class StatementWords
     [Phrase("statement.line")]
     public static partial Phrase Line(Line line);
 
+    [Phrase("statement.most-of")]
+    public static partial Phrase MostOf(Expr what, Symbol with);
+
     [Phrase("statement.increases")]
     public static partial Phrase Increases(Expr what, Symbol with);
 

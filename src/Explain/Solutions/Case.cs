@@ -5,4 +5,8 @@ namespace Explain;
 /// <param name="Assume">What the case supposes.</param>
 /// <param name="Steps">What follows in this case.</param>
 /// <param name="End">How it ends.</param>
-public sealed record Case(string Name, Statement Assume, Items<Step> Steps, CaseEnd End);
+public sealed record Case(string Name, Statement Assume, Items<Step> Steps, CaseEnd End)
+{
+    /// <summary>What a page calls the case, and the claim of the case that makes it so; null where it is named by what it supposes.</summary>
+    public Remark? Label { get; init; }
+}

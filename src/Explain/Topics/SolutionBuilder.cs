@@ -14,8 +14,7 @@ internal sealed class SolutionBuilder
     private readonly Dictionary<Symbol, (ClaimId From, Bounds Bounds)> shown = [];
     private readonly HashSet<ClaimId> rounded = [];
     private Items<(string Name, Ledger Ledger)> cases;
-    private SwingingSide? swinging;
-    private Passage? count;
+    private Swinging? swinging;
 
     public SolutionBuilder(Problem problem, Topic topic, RuleBook book, Work work)
     {
@@ -65,15 +64,15 @@ internal sealed class SolutionBuilder
             if (BoundsOf(bounds) is { Count: > 0 } steps) passages.Add(new(PassageUse.Bounds, steps) { Heading = TopicPhrases.BoundsHeading() });
         if (IsAccuracyShown) passages.Add(new(PassageUse.Accuracy, [.. goals.Where(g => g is { Kind: GoalKind.Value, Wanted: not null }).SelectMany(g => BoundsOf(g))]));
         Items<Answer>? answers = Answers(goals);
-        return answers is null ? null : new Part(letter, goals, [.. passages], answers.Value);
+        return answers is null ? null : new Part(letter, goals, [.. passages], answers.Value) { Several = cases.Count > 1 ? swinging?.Several : null };
     }
 
     /// <summary>The count of triangles, where it is in question.</summary>
-    private Passage? Count() => (swinging = SwingingSide.Of(Triangle, Ledger)) is null ? null : count = new AmbiguousCase(book, Ledger, swinging).Count();
+    private Passage? Count() => (swinging = Swinging.Of(book, Ledger, Triangle))?.Count();
 
     private Passage Plan() => new(PassageUse.Plan, [])
     {
-        Remarks = count is not null ? [new(TopicPhrases.CountFirst(), null), new(TopicPhrases.UseSineRule(swinging!.Opposite), null)] : topic.Plan is { } own ? own(problem) : Planning.Of(done, problem),
+        Remarks = swinging is not null ? swinging.Plan : topic.Plan is { } own ? own(problem) : Planning.Of(done, problem),
     };
 
     /// <summary>Where no part asks for bounds, the page ends with those of its answers.</summary>
@@ -108,12 +107,14 @@ internal sealed class SolutionBuilder
         if (cases.Count == 0)
         {
             if (working.Reach(Ledger, wanted) is not { Impossible: false } reached) return null;
+            if (swinging is not null) reached = swinging.Named(reached);
             steps.AddRange(reached.Steps);
             cases = reached.Cases;
         }
         else if (!wanted.All(w => cases.All(c => c.Ledger.Knows(w))))
         {
-            return null;
+            if (swinging?.GoOn(working, cases, wanted) is not { } more) return null;
+            steps.AddRange(more);
         }
 
         foreach (DistanceToLine distance in goals.SelectMany(Wanted).OfType<DistanceToLine>().Where(d => !found.ContainsKey(d)))

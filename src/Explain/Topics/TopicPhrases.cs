@@ -54,6 +54,24 @@ internal static partial class TopicPhrases
     [Phrase("title.compare-sides")]
     public static partial Phrase CompareSides(Length side, Length other);
 
+    [Phrase("title.finish-each-triangle")]
+    public static partial Phrase FinishEachTriangle();
+
+    [Phrase("title.each-triangle-again")]
+    public static partial Phrase EachTriangleAgain();
+
+    [Phrase("case.first-triangle")]
+    public static partial Phrase FirstTriangle(Point moving);
+
+    [Phrase("case.second-triangle")]
+    public static partial Phrase SecondTriangle(Point moving);
+
+    [Phrase("case.positions")]
+    public static partial Phrase TwoPositions(Point moving);
+
+    [Phrase("remark.calculator")]
+    public static partial Phrase CalculatorShowsOne();
+
     [Phrase("bounds.heading")]
     public static partial Phrase BoundsHeading();
 

@@ -129,6 +129,7 @@ internal sealed class Hearing
             Items<int> own = [.. within.Where(i => Assumed(one.Assume, figures[i]))];
             Seen inside = here.Fork();
             foreach (Step step in one.Steps) Hear(step, inside, own, draws: one.End == CaseEnd.Holds);
+            if (one.Label is { OnlyIf: { } told } && !inside.All.Any(t => t.Figures.SequenceEqual(own) && t.Parts.Contains(told))) Find("V2", split.Id, "label " + one.Name);
             if (own.Count != (one.End == CaseEnd.Holds ? 1 : 0)) Find("V5", split.Id, "case " + one.Name);
             if (one.End != CaseEnd.Holds && one.Steps is not [.., Deduction]) Find("V1", split.Id, "case-without-reason " + one.Name);
             if (one.End == CaseEnd.Holds) held.Add(inside);

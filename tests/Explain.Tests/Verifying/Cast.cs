@@ -13,12 +13,15 @@ internal static class Cast
         ("three sides", Of(Triangle, "ABC is a triangle", ["AB = 9.5 cm", "BC = 7 cm", "CA = 6 cm"], "angle ABC", "angle BCA")),
         ("angle between", Of(Triangle, "ABC is a triangle", ["AB = 8 m", "CA = 5 m", "angle CAB = 60°"], "BC", "angle ABC")),
         ("two triangles", Of(Triangle, "ABC is a triangle", ["angle BAC = 38°", "AC = 2.5 m", "CB = 1.8 m"], "AB", "angle ABC")),
+        ("two triangles in letters", Lettered(Of(Triangle, "RST is a triangle", ["angle TSR = 35°", "RT = 40 cm", "ST = 2 ft"], "angle SRT", "RS", "angle STR"))),
         ("ray with a name", Of(Triangle, "ABC is a triangle; X is on AB produced", ["angle CAX = 38°", "AC = 2.5 m", "CB = 1.8 m"], "AB", "angle ABC")),
         ("the acute one", Of(Triangle, "ABC is a triangle; angle ABC is acute", ["angle BAC = 38°", "AC = 2.5 m", "CB = 1.8 m"], "AB")),
         ("the obtuse one", Of(Triangle, "ABC is a triangle; angle ABC is obtuse", ["angle BAC = 38°", "AC = 2.5 m", "CB = 1.8 m"], "AB")),
         ("just reaches", Of(Triangle, "ABC is a triangle", ["angle BAC = 30°", "AC = 2 m", "CB = 1 m"], "AB")),
         ("the longer side opposite", Of(Triangle, "ABC is a triangle", ["angle BAC = 50°", "AC = 3 m", "CB = 4 m"], "AB", "angle ABC")),
         ("a large angle", Of(Triangle, "ABC is a triangle", ["angle BAC = 110°", "AC = 3 m", "CB = 4 m"], "AB", "angle ABC")),
+        ("equal sides", Of(Triangle, "ABC is a triangle", ["angle BAC = 50°", "AC = 3 m", "CB = 3 m"], "AB")),
+        ("a right angle not between", Of(Triangle, "ABC is a triangle", ["angle BCA = 90°", "AC = 3 m", "AB = 4 m"], "CB", "angle ABC")),
         ("foot between", Of(Distance, "PQT is a triangle", ["PQ = 120 m", "angle QPT = 62°", "angle PQT = 71°"], "PT", "QT", "distance from T to PQ")),
         ("foot beyond", Of(Distance, "PQT is a triangle", ["PQ = 45 m", "angle QPT = 31°", "angle PQT = 115°"], "PT", "distance from T to PQ")),
         ("bounds", Bounded(Of(Distance, "PQT is a triangle", ["PQ = 120 m ± 0.5 m", "angle QPT = 62° ± 0.5°", "angle PQT = 71° ± 0.5°"], "PT", "distance from T to PQ"))),
@@ -31,6 +34,8 @@ internal static class Cast
             Topic = new(topic),
             Find = [.. find.Select(f => new Goal(f, Drawn.Of(f), GoalKind.Value))],
         };
+
+    private static Problem Lettered(Problem problem) => problem with { Find = [.. problem.Find.Select((g, i) => g with { Letter = ((char)('a' + i)).ToString() })] };
 
     private static Problem Bounded(Problem problem) => problem with
     {

@@ -71,6 +71,8 @@ internal static class Mutants
         if (step is not Split split) yield break;
         foreach (Case one in split.Cases)
         {
+            Case other = split.Cases.First(c => c != one);
+            if (one.Label is not null) yield return ($"case {one.Name} named like another", split with { Cases = [.. split.Cases.Select(c => c != one ? c : one with { Label = other.Label })] });
             yield return ($"without case {one.Name}", split with { Cases = [.. split.Cases.Where(c => c != one)] });
             yield return ($"case {one.Name} ends otherwise", split with { Cases = [.. split.Cases.Select(c => c != one ? c : one with { End = one.End == CaseEnd.Holds ? CaseEnd.Impossible : CaseEnd.Holds })] });
         }

@@ -23,7 +23,7 @@ internal sealed class AnswerBlocks(Page page)
         string[] cases = [.. Values(part).Select(v => v.Value.Case).OfType<string>().Distinct()];
         Items<Inline> note = RoundingNote.Of(Values(part).Where(v => v.Value.Bounds is null || v.Answer.For.Kind != GoalKind.Bounds).Select(v => v.Value), page.Speaker);
         if (cases.Length < 2) return new(lead, Sentence.Join([Sentence.Of([.. One(part), .. Spaced(note)]), .. Names(part)]), [], []);
-        return new(lead, Sentence.Of(page.Speaker.Say(AnswerWords.Cases(cases.Length), ("n", page.Speaker.Number(cases.Length)))), [.. cases.Select((c, i) => Entry(part, c, i == cases.Length - 1))], OfItsOwn(note));
+        return new(lead, Sentence.Of(part.Several is { } several ? page.Speaker.Say(several) : page.Speaker.Say(AnswerWords.Cases(cases.Length), ("n", page.Speaker.Number(cases.Length)))), [.. cases.Select((c, i) => Entry(part, c, i == cases.Length - 1))], OfItsOwn(note));
     }
 
     private static IEnumerable<(Answer Answer, AnswerValue Value)> Values(Part part) => part.Answers.SelectMany(a => a.Values.Select(v => (a, v)));

@@ -25,6 +25,10 @@ internal sealed class CalculationLines(Page page)
     /// <summary>Substitution = value.</summary>
     public MathPiece Numbers(Calculation calculation) => MathBuilder.Chain(Terms(calculation));
 
+    /// <summary>The same where an earlier calculation's formula stands in it, by that one's value.</summary>
+    public MathPiece Numbers(Calculation calculation, Calculation by) => MathBuilder.Chain(
+        [speaker.Math.Formula(SolutionClaims.Bound(calculation with { Formula = calculation.Formula.Substitute(e => e.Equals(by.Formula) ? new ValueOf(by.Id) : null) })), Value(calculation)]);
+
     public MathPiece Target(Calculation calculation) => speaker.Math.Symbol(calculation.Target);
 
     public MathPiece Formula(Calculation calculation) => speaker.Math.Formula(calculation.Formula);

@@ -23,8 +23,12 @@ internal sealed class ComparisonLine(Speaker speaker, IClaims claims)
     {
         Expr[] bound = [.. compare.Terms.Select(t => t.Substitute(e => e is SymbolUse use ? Value(use.Symbol, from) : null))];
         if (compare.Between.Contains(Relation.Equal) || bound.Any(b => b.Symbols().Count > 0)) return null;
-        return new MathRow([.. bound.SelectMany((b, i) => i == 0 ? [speaker.Math.Formula(b)] : (MathPiece[])[MathBuilder.Sign(compare.Between[i - 1]), speaker.Math.Formula(b)])], MathLevel.Relation);
+        return new MathRow([.. bound.SelectMany((b, i) => i == 0 ? Worked(b) : [MathBuilder.Sign(compare.Between[i - 1]), .. Worked(b)])], MathLevel.Relation);
     }
+
+    /// <summary>A number, or a formula of numbers and its value.</summary>
+    private Items<MathPiece> Worked(Expr bound) => bound is ValueOf or Quantity || claims.Evaluate(bound) is not { } value ? [speaker.Math.Formula(bound)]
+        : MathBuilder.Chain([speaker.Math.Formula(bound), speaker.Math.Number(value)]) is MathRow { Level: MathLevel.Relation } chain ? chain.Of : [speaker.Math.Number(value)];
 
     private MathPiece? Term(Expr term, Items<ClaimId> from)
     {

@@ -38,11 +38,20 @@ internal sealed class StepNumbers
 
         void VisitCases(Split split, bool counts)
         {
-            if (!Skeleton.IsShared(split.Cases)) { foreach (Step step in split.Cases.SelectMany(c => c.Steps)) Visit(step, counts); return; }
-            for (int i = 0; i < split.Cases[0].Steps.Count; i++)
+            Items<Case> cases = split.Cases;
+            if (Leading.Is(split))
             {
-                Visit(split.Cases[0].Steps[i], counts);
-                foreach (Case other in split.Cases.Skip(1)) Share(other.Steps[i], counts);
+                foreach (Case one in cases) Share(Leading.Value(one), counts);
+                number++;
+                foreach (Step test in cases.SelectMany(c => Leading.Tests(c))) Share(test, counts);
+                cases = Leading.Rest(split);
+            }
+
+            if (!Skeleton.IsShared(cases)) { foreach (Step step in cases.SelectMany(c => c.Steps)) Visit(step, counts); return; }
+            for (int i = 0; i < cases[0].Steps.Count; i++)
+            {
+                Visit(cases[0].Steps[i], counts);
+                foreach (Case other in cases.Skip(1)) Share(other.Steps[i], counts);
             }
         }
 

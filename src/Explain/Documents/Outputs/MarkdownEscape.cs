@@ -31,7 +31,7 @@ internal static class MarkdownEscape
         int digits = text.TakeWhile(char.IsAsciiDigit).Count();
         return text.Length == 0 ? text
             : OpensBlock.Contains(text[0], StringComparison.Ordinal) ? "\\" + text
-            : digits > 0 && digits < text.Length && text[digits] is ('.' or ')') ? text.Insert(digits, "\\")
+            : digits > 0 && digits < text.Length && text[digits] is ('.' or ')') && (digits + 1 == text.Length || text[digits + 1] is ' ' or '\t' or '\n') ? text.Insert(digits, "\\")
             : text;
     }
 }

@@ -24,6 +24,24 @@ internal static partial class StepWords
     [Phrase("step.cases")]
     public static partial Phrase Cases();
 
+    [Phrase("step.possible-values")]
+    public static partial Phrase PossibleValues(Expr what);
+
+    [Phrase("step.test-each")]
+    public static partial Phrase TestEach();
+
+    [Phrase("step.possible")]
+    public static partial Phrase Possible();
+
+    [Phrase("step.possible-too")]
+    public static partial Phrase PossibleToo();
+
+    [Phrase("step.not-possible")]
+    public static partial Phrase NotPossible();
+
+    [Phrase("step.not-asked")]
+    public static partial Phrase NotAsked();
+
     [Phrase("step.each-case")]
     public static partial Phrase EachCase();
 

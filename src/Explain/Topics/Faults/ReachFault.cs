@@ -8,16 +8,11 @@ internal sealed class ReachFault(Problem problem, Ledger ledger)
         Culprits culprits = new(problem, ledger, swinging.Angle, swinging.Beside, swinging.Opposite);
         Symbol side = culprits.Spelled(swinging.Opposite), beside = culprits.Spelled(swinging.Beside);
         return swinging.IsAcute(ledger)
-            ? Error(culprits, ErrorPhrases.DoesNotReach(culprits.Facts, Upper(swinging), Foot(swinging), Product(swinging), ledger.Evaluate(swinging.Height)!, side), AtLeast(side, ledger.Evaluate(swinging.Height)!))
+            ? Error(culprits, ErrorPhrases.DoesNotReach(culprits.Facts, swinging.Top, swinging.Line, Product(swinging), ledger.Evaluate(swinging.Height)!, side), AtLeast(side, ledger.Evaluate(swinging.Height)!))
             : Error(culprits, ErrorPhrases.NotTheLongest(culprits.Facts, side, beside), ErrorPhrases.LongerThan(side, ledger.Evaluate(beside)!));
     }
 
     private static ProblemError Error(Culprits culprits, Phrase message, Phrase remedy) => new(ErrorCodes.DoesNotReach, culprits.Lines, 0, message, remedy);
-
-    private static Point Upper(SwingingSide swinging) => swinging.Beside.From == swinging.Angle.Vertex ? swinging.Beside.To : swinging.Beside.From;
-
-    private static Line Foot(SwingingSide swinging) =>
-        new(swinging.Angle.Vertex, swinging.Opposite.From == Upper(swinging) ? swinging.Opposite.To : swinging.Opposite.From);
 
     /// <summary>2.5 × sin 38°.</summary>
     private Product Product(SwingingSide swinging) =>

@@ -1,0 +1,38 @@
+namespace Explain;
+
+/// <summary>What a solution says where the given angle is not between the two given sides, and so may fit two triangles.</summary>
+internal sealed class Swinging(RuleBook book, Ledger ledger, SwingingSide given)
+{
+    private readonly AmbiguousCase count = new(book, ledger, given);
+    private Split? split;
+
+    public static Swinging? Of(RuleBook book, Ledger ledger, Polygon triangle) =>
+        SwingingSide.Of(triangle, ledger) is { } given ? new(book, ledger, given) : null;
+
+    public Items<Remark> Plan => [new(TopicPhrases.CountFirst(), null), new(TopicPhrases.UseSineRule(given.Opposite), null)];
+
+    /// <summary>The count of triangles.</summary>
+    public Passage? Count() => count.Count();
+
+    /// <summary>How an answer begins where both triangles answer.</summary>
+    public Phrase? Several => split is { Cases: [{ Label: not null }, ..] } ? TopicPhrases.TwoPositions(given.Moving) : null;
+
+    /// <summary>The working with its cases named by where the moving corner is, and a remark on what a calculator shows.</summary>
+    public Reached Named(Reached reached)
+    {
+        if (reached.Steps is not [.., Split last]) return reached;
+        split = last with { Remarks = [new(TopicPhrases.CalculatorShowsOne(), null)] };
+        if (reached.Cases.Count == 2 && count.Foot is { } foot) split = new Positions(book, given, foot).In(split, reached.Cases);
+        return reached with { Steps = [.. reached.Steps.Take(reached.Steps.Count - 1), split] };
+    }
+
+    /// <summary>Further goals in each triangle, after an earlier part has divided the work; null when one is out of reach.</summary>
+    public Items<Step>? GoOn(Working working, Items<(string Name, Ledger Ledger)> held, IReadOnlyList<Symbol> wanted)
+    {
+        Items<Step>?[] steps = [.. held.Select(h => working.Reach(h.Ledger, wanted) is { Impossible: false, Cases.Count: 0 } more ? (Items<Step>?)more.Steps : null)];
+        if (steps.Any(s => s is null) || split is null) return null;
+        if (held.Count == 1) return steps[0];
+        Items<Case> cases = [.. split.Cases.Select((c, i) => c with { Steps = steps[i]!.Value })];
+        return [split with { Id = ledger.NextStep(), Cases = cases, Title = TopicPhrases.EachTriangleAgain(), Remarks = [] }];
+    }
+}

@@ -4,8 +4,11 @@ namespace Explain;
 internal static class Reasons
 {
     /// <summary>The use of a rule here, resting on what meets its conditions and on the claims of its inputs.</summary>
-    public static RuleUse Use(Ledger ledger, Instance instance, IEnumerable<Symbol> inputs) =>
-        new(instance.Schema.Rule.Id, Roles(ledger, instance), From(ledger, instance, inputs));
+    public static RuleUse Use(Ledger ledger, Instance instance, IEnumerable<Symbol> inputs)
+    {
+        Items<ClaimId> from = From(ledger, instance, inputs);
+        return new(instance.Schema.Rule.Id, Roles(ledger, instance), from) { When = When(ledger, instance, from) };
+    }
 
     private static Items<Role> Roles(Ledger ledger, Instance instance) =>
         [.. instance.Schema.Roles.Select(role => new Role(role.Name, Filled(ledger, instance, role), role.Condition is not null))];
@@ -17,6 +20,13 @@ internal static class Reasons
         IEnumerable<Symbol> compared = instance.When.OfType<Compare>().Where(c => ledger.ClaimOf(c) is null).SelectMany(c => c.Terms).SelectMany(t => t.Symbols());
         return [.. conditions.Concat(compared.Concat(inputs).Select(ledger.ClaimOf)).Distinct()];
     }
+
+    /// <summary>The conditions that compare values, with the claims that give these.</summary>
+    private static Items<Compare> When(Ledger ledger, Instance instance, Items<ClaimId> from) =>
+    [
+        .. instance.When.OfType<Compare>().Where(c => c.Terms.SelectMany(t => t.Symbols()).All(s => ledger.Knows(s) && from.Contains(ledger.ClaimOf(s))))
+            .Select(c => c with { Terms = [.. c.Terms.Select(ledger.WithValues)] }),
+    ];
 
     private static RoleValue Filled(Ledger ledger, Instance instance, SchemaRole role) => role switch
     {

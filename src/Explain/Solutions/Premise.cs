@@ -8,4 +8,7 @@ public sealed record Premise(ClaimId Id, Statement Says, Source Source) : Claime
 {
     /// <summary>By how much a measured value may be wrong either way; null when it is taken as exact.</summary>
     public Expr? Within { get; init; }
+
+    /// <summary>What the values of claims must satisfy for it to be true: three sides close a triangle, a given agrees with what the others fix.</summary>
+    public Items<Compare> Needs { get; init; }
 }

@@ -15,7 +15,8 @@ internal static class Decide
         return true;
     }
 
-    private static bool Fits(Relation relation, int sign) => relation switch
+    /// <summary>Whether a relation holds where the first less the second has this sign.</summary>
+    public static bool Fits(Relation relation, int sign) => relation switch
     {
         Relation.Equal => sign == 0,
         Relation.Less => sign < 0,

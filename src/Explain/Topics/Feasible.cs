@@ -1,15 +1,21 @@
 namespace Explain;
 
-/// <summary>Whether the measurements of a triangle can hold together as far as lengths alone or angles alone tell. What cannot be decided may hold.</summary>
+/// <summary>What the measurements of a triangle must satisfy together, as far as lengths alone or angles alone tell.</summary>
 internal sealed class Feasible(Ledger ledger)
 {
-    public bool Holds(Polygon triangle)
+    private static readonly Expr Straight = Expr.Degrees(180);
+
+    public Items<Compare> Needs(Polygon triangle)
     {
         Symbol[] sides = [.. TriangleParts.Sides(triangle).Where(IsNumber)], angles = [.. TriangleParts.Angles(triangle).Where(IsNumber)];
-        if (sides.Length == 3 && sides.Any(s => ledger.Compare(s, Sum(sides.Where(o => o != s))) >= 0)) return false;
-        if (SwingingSide.Of(triangle, ledger) is { } swinging && sides.Length == 2 && angles.Length == 1 && !swinging.Reaches(ledger)) return false;
-        return angles.Length < 2 || ledger.Compare(Sum(angles), Expr.Degrees(180)) is not { } sign || (angles.Length == 3 ? sign == 0 : sign < 0);
+        List<Compare> needs = sides.Length < 3 ? [] : [.. sides.Select(s => Compare.Of(s, Relation.Less, Sum(sides.Where(o => o != s))))];
+        if (sides.Length == 2 && angles.Length == 1 && SwingingSide.Of(triangle, ledger) is { } swinging) needs.Add(swinging.Reach(ledger));
+        if (angles.Length > 1) needs.Add(Compare.Of(Sum(angles), angles.Length == 3 ? Relation.Equal : Relation.Less, Straight));
+        return [.. needs];
     }
+
+    /// <summary>Whether nothing speaks against the triangle. What cannot be decided may hold.</summary>
+    public bool Holds(Polygon triangle) => Needs(triangle).All(n => Decide.Holds(n, ledger.Compare) != false);
 
     private bool IsNumber(Symbol symbol) => ledger.Knows(symbol) && ledger.Closing.Close(ledger.ValueOf(symbol)) is Quantity;
 

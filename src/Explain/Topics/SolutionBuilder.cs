@@ -30,6 +30,7 @@ internal sealed class SolutionBuilder
     public TopicResult Build()
     {
         if (Fault() is { } fault) return new(null, [fault]);
+        Items<Compare> feasible = new Feasible(Ledger).Needs(Triangle);
         List<Part> parts = [];
         foreach (IGrouping<string?, Goal> group in problem.Find.GroupBy(g => g.Letter))
         {
@@ -42,8 +43,12 @@ internal sealed class SolutionBuilder
         parts[0] = parts[0] with { Passages = [Plan(), .. parts[0].Passages] };
         parts[^1] = parts[^1] with { Passages = [.. parts[^1].Passages, .. Checks([.. parts.SelectMany(p => p.Answers).SelectMany(a => a.Values).Select(v => v.From)])] };
         Items<Warning> warnings = cases.Count > 1 ? [new(ErrorCodes.SeveralSolutions, TopicPhrases.SeveralSolutions())] : [];
-        return new(new Solution(problem, topic.Id, opening.Premises, [.. parts], [], warnings, [.. topic.Cautions.Concat(Things.Cautions(problem)).Distinct()], Verification.NotRun), []);
+        return new(new Solution(problem, topic.Id, Needing(feasible), [.. parts], [], warnings, [.. topic.Cautions.Concat(Things.Cautions(problem)).Distinct()], Verification.NotRun), []);
     }
+
+    private Items<Premise> Needing(Items<Compare> feasible) => new Needs(Ledger, Consistent).Of(opening.Premises, Triangle, feasible);
+
+    private Consistency Consistent => new(book, topic, problem, Ledger.Work);
 
     private ProblemError? Fault()
     {
@@ -179,7 +184,7 @@ internal sealed class SolutionBuilder
         return (cases.Count == 0 ? [Ledger] : cases.Select(c => c.Ledger)).SelectMany(l => checking.Of(l, done, answers));
     }
 
-    private ProblemError? Contradiction() => Clash.Find(new Consistency(book, topic, problem, Ledger.Work), problem) is { } clash ? Refusals.Contradiction(clash) : null;
+    private ProblemError? Contradiction() => Clash.Find(Consistent, problem) is { } clash ? Refusals.Contradiction(clash) : null;
 
     private ProblemError Refusal(Items<Goal> goals)
     {

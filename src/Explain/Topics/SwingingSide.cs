@@ -38,8 +38,8 @@ internal sealed record SwingingSide(Angle Angle, Length Opposite, Length Beside)
     /// <summary>Whether the count depends on the height: the angle is acute and the side opposite is the shorter one.</summary>
     public bool NeedsHeight(Ledger ledger) => IsAcute(ledger) && ledger.Compare(Opposite, Beside) < 0;
 
-    /// <summary>Whether the side opposite is long enough to close the triangle.</summary>
-    public bool Reaches(Ledger ledger) => IsAcute(ledger) ? ledger.Compare(Opposite, Height) >= 0 : ledger.Compare(Opposite, Beside) > 0;
+    /// <summary>That the side opposite is long enough to close the triangle.</summary>
+    public Compare Reach(Ledger ledger) => IsAcute(ledger) ? Compare.Of(Opposite, Relation.GreaterOrEqual, Height) : Compare.Of(Opposite, Relation.Greater, Beside);
 
     private static Point Other(Length side, Point end) => side.From == end ? side.To : side.From;
 }

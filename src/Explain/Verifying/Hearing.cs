@@ -25,6 +25,7 @@ internal sealed class Hearing
     public Items<Finding> Findings(CancellationToken cancel)
     {
         foreach (Premise premise in solution.Premises) Hear(premise);
+        foreach (Premise premise in solution.Premises.Where(p => !p.Needs.All(IsMet))) Find("V1", premise.Id, "needs");
         foreach (Step step in solution.Parts.SelectMany(p => p.Passages).SelectMany(p => p.Steps))
         {
             cancel.ThrowIfCancellationRequested();
@@ -55,6 +56,8 @@ internal sealed class Hearing
         Compare? value = isValue ? (Compare)premise.Says : null;
         seen.Add(new(premise, (value?.Terms[0] as SymbolUse)?.Symbol, value?.Terms[1], AllFigures, value?.Terms[0]));
     }
+
+    private bool IsMet(Compare need) => Decide.Holds(need, (a, b) => seen.Close(a) is { } left && seen.Close(b) is { } right ? Evaluator.Compare(left, right) : null) != false;
 
     private void Hear(Step step, Seen here, Items<int> within, bool draws)
     {
@@ -88,7 +91,7 @@ internal sealed class Hearing
     private bool IsInstance(Step step, Seen here)
     {
         if (book.Find(step.Why.Rule) is not { } schema) return false;
-        if (schema.IsByEvaluation) return SameQuantity.Holds(step, here, Rays(here), bits) || ComparedValues.Holds(step, here, Rays(here)) || Bounding(here).Holds(step);
+        if (schema.IsByEvaluation) return step.Why.When.Count == 0 && (SameQuantity.Holds(step, here, Rays(here), bits) || ComparedValues.Holds(step, here, Rays(here)) || Bounding(here).Holds(step));
         return new SchemaInstance(schema, step, here, Rays(here)).Exists();
     }
 

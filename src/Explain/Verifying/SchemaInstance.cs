@@ -28,8 +28,15 @@ internal sealed class SchemaInstance(Schema schema, Step step, Seen seen, RayNam
     {
         Renaming names = new(map);
         return schema.Roles.Zip(step.Why.Roles).All(r => Fills(r.First, r.Second.Is, names))
-            && schema.When.All(w => Holds(names.Of(w))) && Concludes(names);
+            && schema.When.All(w => Holds(names.Of(w))) && Compared(names) == step.Why.When && Concludes(names);
     }
+
+    /// <summary>The conditions that compare values which the premises of the step give.</summary>
+    private Items<Compare> Compared(Renaming names) =>
+    [
+        .. schema.When.OfType<Compare>().Select(w => (Compare)names.Of(w)).Where(w => w.Terms.All(t => Closed(t) is not null))
+            .Select(w => w with { Terms = [.. w.Terms.Select(t => t.Substitute(e => e is SymbolUse use ? new ValueOf(Giving(use.Symbol)!.Claim.Id) : null))] }),
+    ];
 
     private bool Fills(SchemaRole role, RoleValue value, Renaming names) => (role, value) switch
     {
@@ -57,7 +64,9 @@ internal sealed class SchemaInstance(Schema schema, Step step, Seen seen, RayNam
     private Expr? Closed(Expr expr) => expr.Symbols().All(s => ValueOf(s) is not null)
         ? expr.Substitute(e => e is SymbolUse use ? ValueOf(use.Symbol) : null) : null;
 
-    private Expr? ValueOf(Symbol symbol) => from.FirstOrDefault(t => t.Of is { } of && rays.Of(of) == rays.Of(symbol))?.Closed;
+    private Expr? ValueOf(Symbol symbol) => Giving(symbol)?.Closed;
+
+    private Testimony? Giving(Symbol symbol) => from.FirstOrDefault(t => t.Of is { } of && rays.Of(of) == rays.Of(symbol));
 
     private bool Concludes(Renaming names) => step switch
     {

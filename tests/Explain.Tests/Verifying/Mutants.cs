@@ -17,10 +17,18 @@ internal static class Mutants
     public static IEnumerable<(string Name, Solution Is)> Of(Solution solution) =>
         solution.Steps.SelectMany(step => Steps(step).Select(m => ($"{step.Id.Name} {step.Why.Rule.Name}: {m.Name}", With(solution, step, m.Is))));
 
-    private static IEnumerable<(string Name, Step Is)> Steps(Step step) => [.. Premises(step), .. Roles(step), .. Rules(step), .. Values(step), .. Formulas(step), .. Cases(step)];
+    private static IEnumerable<(string Name, Step Is)> Steps(Step step) => [.. Premises(step), .. Comparisons(step), .. Roles(step), .. Rules(step), .. Values(step), .. Formulas(step), .. Cases(step)];
 
     private static IEnumerable<(string, Step)> Premises(Step step) => step.Why.From.Select(id =>
         ($"without {id.Name}", step with { Why = step.Why with { From = [.. step.Why.From.Where(f => f != id)] } }));
+
+    /// <summary>A comparison that is left out, turned round, or not the rule's.</summary>
+    private static IEnumerable<(string, Step)> Comparisons(Step step) =>
+    [
+        .. step.Why.When.SelectMany(w => new[] { ("without a comparison", (Items<Compare>)[.. step.Why.When.Where(o => o != w)]),
+            ("a comparison turned round", [.. step.Why.When.Select(o => o != w ? o : w with { Terms = [.. w.Terms.Reverse()] })]) }).Append(("a comparison more", step.Why.When.With(Compare.Of(1, Relation.Less, 2))))
+            .Select(m => (m.Item1, step with { Why = step.Why with { When = m.Item2 } })),
+    ];
 
     private static IEnumerable<(string, Step)> Roles(Step step)
     {

@@ -8,6 +8,7 @@ internal sealed class Report(string file, Renderer renderer, TextWriter error)
     public void Errors(Refused refused)
     {
         foreach (ProblemError e in refused.Errors) Say(file + LinesOf(e.Lines), renderer.Say(e.Message), e.Remedy is null ? null : renderer.Say(e.Remedy), e.Code);
+        if (refused.More > 0) error.WriteLine($"{file}: and {refused.More.ToString(CultureInfo.InvariantCulture)} more.");
     }
 
     public void Warnings(Solution solution)

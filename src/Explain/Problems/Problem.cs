@@ -74,6 +74,9 @@ public sealed partial record Problem
     /// <summary>What is wrong with it as read, in the order of the lines; empty when it is complete.</summary>
     public Items<ProblemError> Errors { get; init; }
 
+    /// <summary>How many errors are left out of <see cref="Errors"/> because there are more than can be reported at once.</summary>
+    public int MoreErrors { get; init; }
+
     /// <summary>The limits that it is read within.</summary>
     public ReadingLimits Limits { get; init; } = ReadingLimits.Default;
 

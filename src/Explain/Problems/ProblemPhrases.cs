@@ -138,6 +138,12 @@ internal static partial class ProblemPhrases
     [Phrase("error.given-twice.word")]
     internal static partial Phrase WordGivenTwice(string key);
 
+    [Phrase("error.given-twice.margin")]
+    internal static partial Phrase MarginTwice(string typed);
+
+    [Phrase("error.given-twice.shares")]
+    internal static partial Phrase SharesTwice(string shares);
+
     [Phrase("kind.same-length")]
     internal static partial Phrase SameLength();
 

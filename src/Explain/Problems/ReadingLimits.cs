@@ -19,7 +19,10 @@ public sealed record ReadingLimits
     public int Entries { get; init; } = 200;
 
     /// <summary>Points of a figure.</summary>
-    public int Points { get; init; } = PointNames.MostPoints;
+    public int Points { get; init; } = TextLimits.Points;
+
+    /// <summary>Marks of one part.</summary>
+    public int Marks { get; init; } = 1000;
 
     /// <summary>Equal shares.</summary>
     public int Shares { get; init; } = 1000;

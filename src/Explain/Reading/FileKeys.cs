@@ -45,7 +45,7 @@ internal static class FileKeys
 
     private static Problem NameEntry(Problem problem, FileText of, FileText words)
     {
-        bool isName = Tokens.Read(of.Is) is [{ Kind: TokenKind.Name }] || QuantityGrammar.Read(of.Is) is not null || ExtraEntry.Takes(of.Is);
+        bool isName = StoryNames.Takes(of.Is) || QuantityGrammar.Read(of.Is) is not null || ExtraEntry.Takes(of.Is);
         return isName ? problem with { Names = problem.Names.With(new(of.Is, words.Is) { At = of.At }) } : problem.With(NearestStatement.QuantityFault(of.Is), of.At);
     }
 

@@ -27,7 +27,7 @@ public static class ProblemReading
         {
             ReadingLimits within = limits ?? ReadingLimits.Default;
             FileTree tree = ProblemFile.Tree(text, fileName, within);
-            Problem empty = new() { File = fileName, Limits = within, EntryErrors = tree.Errors };
+            Problem empty = new() { File = fileName, Limits = within, EntryErrors = tree.Errors, MoreErrors = tree.More };
             return tree.Root is null ? empty with { Errors = tree.Errors } : TreeReader.Read(tree.Root, empty).Checked();
         }
     }

@@ -6,21 +6,23 @@ internal sealed class TreeBuilder(ReadingLimits limits)
     private readonly Stack<OpenNode> open = new();
     private readonly List<ProblemError> errors = [];
     private FileNode? root;
+    private int more;
 
     public bool IsWhole => open.Count == 0 && root is not null;
 
     /// <summary>Whether the next text is the key of a map.</summary>
     public bool AwaitsKey => open.Count > 0 && open.Peek() is { IsMap: true, Key: null };
 
-    public FileTree Tree => new(root, [.. errors]);
+    public FileTree Tree => new(root, [.. errors], more);
 
     /// <summary>The tree is given up: the file cannot be read.</summary>
     public FileTree Stopped(Phrase message, Phrase? remedy, Position at) => new(null, [Error(ErrorCodes.UnreadableFile, message, remedy, at)]);
 
-    /// <summary>Notes an error. They come in the order of the lines, so more than can be reported are not kept.</summary>
+    /// <summary>Notes an error. They come in the order of the lines, so more than can be reported are counted, not kept.</summary>
     public void Refuse(string code, Phrase message, Phrase? remedy, Position at)
     {
         if (errors.Count < limits.Errors) errors.Add(Error(code, message, remedy, at));
+        else more++;
     }
 
     /// <summary>Begins a list or a map; false when it stands too deep.</summary>

@@ -30,7 +30,7 @@ public sealed class Solver
     {
         cancel.ThrowIfCancellationRequested();
         (Topic? topic, ProblemError? error) = TopicChoice.Of(problem, Options.Topics);
-        if (problem.Errors.Count > 0) return new Refused(error is null ? problem.Errors : problem.ErrorsWith(error));
+        if (problem.Errors.Count > 0) return Refused(error is null ? problem : problem.Reporting(error));
         if (topic is null) return new Refused([error!]);
         try
         {
@@ -41,6 +41,8 @@ public sealed class Solver
             return new Refused([problem.ErrorAt(FindEntry.Key, new(ErrorCodes.TooLarge, SolvingPhrases.TooMuchWork(), ProblemPhrases.RaiseTheLimit()))]);
         }
     }
+
+    private static Refused Refused(Problem problem) => new(problem.Errors) { More = problem.MoreErrors };
 
     private SolveResult Solve(Problem problem, TopicId id, CancellationToken cancel)
     {

@@ -12,6 +12,15 @@ internal static partial class StatementPhrases
     [Phrase("remedy.nearest")]
     internal static partial Phrase NearestIs(string nearest);
 
+    [Phrase("remedy.statements")]
+    internal static partial Phrase StatementsAre();
+
+    [Phrase("remedy.quantities")]
+    internal static partial Phrase QuantitiesAre(string quantities);
+
+    [Phrase("remedy.goals")]
+    internal static partial Phrase GoalsAre(string goals);
+
     [Phrase("error.unreadable-number")]
     internal static partial Phrase NotAValue(string typed);
 

@@ -90,6 +90,12 @@ internal static partial class ErrorPhrases
     [Phrase("error.not-supported.inwards")]
     public static partial Phrase PointsInwards(Items<Point> corners, Polygon shape);
 
+    [Phrase("error.arrangement-not-fixed.inside")]
+    public static partial Phrase SomewhereInside(Point point, Polygon shape);
+
+    [Phrase("remedy.say-its-place")]
+    public static partial Phrase SayItsPlace(Point point);
+
     [Phrase("remedy.replace-the-shape")]
     public static partial Phrase ReplaceTheShape();
 

@@ -54,6 +54,13 @@ public sealed class CodeTests
         { Figure + "given: {AB: \"12,500 m\"}\n" + Find, "2: 12,500 m: thousands are written without a comma in a problem file | write 12500 m [unreadable-number]" },
         { Figure + "given: {AB: long}\n" + Find, "2: long is not a value that can be read | write a number and a unit, such as 9.5 cm, 75° or (2x + 16)° [unreadable-number]" },
         { Figure + "given: {AB: }\n" + Find, "2: there is no value here | write a number and a unit, such as 9.5 cm, 75° or (2x + 16)° [unreadable-number]" },
+        { Figure + Find + "accuracy: 1 m and 2 m\n", "3: 1 m and 2 m says two things of one kind | write how far a length and an angle may be off, such as 0.5 m and 0.5° [given-twice]" },
+        { "figure: ABCD is a square\ngiven: {shares: [3, 3]}\nfind: cuts\n", "2: 3 shares are asked for twice | keep one of them [given-twice]" },
+        { Figure + "given: {height: 3 cm}\n" + Find, "2: height is not a quantity that can be read | quantities: AB, angle ABC, reflex angle ABC, the distance from T to PQ, the bearing of B from A, the area of A…C, the perimeter of A…C, the radius of the inscribed circle of A…C, the radius of the circle through A…C, the radius of the circle, the circumference of the circle [unreadable-statement]" },
+        { "figure: hello\n" + Find, "1: “hello” is not a statement that can be read | write a statement such as ABC is a triangle, D is on AB, PQ ∥ RS or BA = BC [unreadable-statement]" },
+        { Figure + "given: {AB: 120 metrs}\n" + Find, "2: 120 metrs: metrs is not a unit | did you mean 120 metres? [unknown-unit]" },
+        { Figure + "find: {a: AB}\nmarks: {a: many}\n", "3: many is not a whole number | write a whole number without a unit, 1 or more [unreadable-number]" },
+        { Figure + "find: {a: AB}\nmarks: {a: 5000}\n", "3: 5000 is more than the limit of 1000 | a program may raise this limit; a problem file may not [too-large]" },
         { Figure + "find: {a: AB}\nmarks: {a: 2.5}\n", "3: 2.5 is not a whole number | write a whole number without a unit, 1 or more [unreadable-number]" },
         { Figure + "given: {AB: 0 cm}\n" + Find, "2: AB: 0 cm is not more than 0 | write a number that is more than 0 [not-positive]" },
         { Figure + "given: {AB: -3 cm}\n" + Find, "2: AB: -3 cm is not more than 0 | write a number that is more than 0 [not-positive]" },
@@ -79,16 +86,29 @@ public sealed class CodeTests
         { Figure + "given: {bearing of B from A: 360°}\n" + Find, "2: bearing of B from A: 360° is not a bearing | a bearing is 000° or more and less than 360°, clockwise from north [impossible-angle]" },
     };
 
+    /// <summary>Codes that only solving finds, besides those of the bad files.</summary>
+    public static TheoryData<string, string> Solved => new()
+    {
+        { ErrorCodes.UnknownTopic, "topic: juggling\n" + Figure + Given + Find },
+        { ErrorCodes.WhichTopic, Figure + "given: {AB: 3 cm, angle ABC: 40°, angle BCA: 60°}\n" + Find },
+        { ErrorCodes.ArrangementNotFixed, "topic: tether\nfigure:\n  - ABCD is a rectangle\n  - tether at P, inside ABCD\ngiven: {AB: 7 m, BC: 4 m, tether: 3 m}\nfind: region\n" },
+        { ErrorCodes.NotSupported, "topic: solve a triangle\n" + Figure + "given: {AB: 3 cm}\nfind: cuts\n" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Solved))]
+    public void Each_code_of_solving_is_refused_with_it(string code, string text) =>
+        Assert.Equal([code], Assert.IsType<Refused>(new Solver().Solve(TestFile.Read(text))).Errors.Select(e => e.Code));
+
     [Theory]
     [MemberData(nameof(Rows))]
     public void Each_fault_is_said_once_on_its_line(string text, string said) => Assert.Equal([said.Replace(" | [", " [", StringComparison.Ordinal)], TestFile.Said(TestFile.Read(text)));
 
     [Fact]
-    public void Each_code_of_reading_statements_and_values_has_a_text_that_yields_it()
+    public void Each_code_of_reading_statements_values_and_geometry_has_a_text_that_yields_it()
     {
-        string[] yielded = [.. Rows.Select(r => ((string)r[1]).Split('[')[^1].TrimEnd(']')).Distinct()];
-        string[] topics = [ErrorCodes.UnknownTopic, ErrorCodes.WhichTopic];
-        Assert.Empty(ErrorCodes.All.TakeWhile(c => c != ErrorCodes.NoTriangle).Except(topics).Except(yielded));
+        string[] read = [.. Rows.Select(r => ((string)r[1]).Split('[')[^1].TrimEnd(']')).Distinct()], solved = [.. Solved.Select(r => (string)r[0])], files = [.. TestFile.Bad.Select(b => b.Code)];
+        Assert.Empty(ErrorCodes.All.TakeWhile(c => c != ErrorCodes.TooFewSteps).Except(read).Except(solved).Except(files));
         Assert.Equal(ErrorCodes.All.Count, ErrorCodes.All.Concat(ErrorCodes.Warnings).Distinct().Count() - ErrorCodes.Warnings.Count);
     }
 

@@ -10,13 +10,8 @@ internal static class RandomFigures
 
     public static Gen<Point[]> Points(int count) => Gen.Shuffle(Names, count, count).Select(n => n.Select(name => new Point(name)).ToArray());
 
-    public static readonly Gen<Symbol> Quantity = Gen.OneOf<Symbol>(
-        Points(2).Select(Symbol (p) => new Length(p[0], p[1])),
-        Gen.Select(Points(3), Gen.Bool, Symbol (p, reflex) => new Angle(p[0], p[1], p[2], reflex)),
-        Points(3).Select(Symbol (p) => new DistanceToLine(p[0], new Line(p[1], p[2]))),
-        Points(2).Select(Symbol (p) => new Bearing(p[0], p[1])),
-        Gen.Select(Gen.Enum<MeasureKind>(), Gen.Int[3, 8].SelectMany(Points), Symbol (kind, p) => new Measure(kind, new([.. p]))),
-        Gen.Enum<CircleMeasureKind>().Select(Symbol (kind) => new CircleMeasure(kind)));
+    /// <summary>A quantity of any row of the table.</summary>
+    public static readonly Gen<Symbol> Quantity = Gen.Int[0, QuantityTable.Rows.Count - 1].SelectMany(i => Filled(QuantityTable.Rows[i].Row).Select(f => QuantityTable.Rows[i].Make(f.Of)));
 
     public static readonly Gen<Symbol> Letters = Gen.Const("xyzkrtθαβ").SelectMany(s => Gen.Int[0, s.Length - 1].Select(Symbol (i) => new Letter(s[i].ToString())));
 
@@ -69,24 +64,27 @@ internal static class RandomFigures
         Gen.Select(Letters, Linear, Gen.Enum<Relation>(), Statement (x, e, r) => Compare.Of(x, r, e)),
         Gen.Select(Formula, Formula, Gen.Enum<Relation>(), Statement (a, b, r) => Compare.Of(a, r, b)));
 
-    public static readonly Gen<Statement> Lying = Gen.Int[0, StatementTable.Rows.Count - 1].SelectMany(i => Of(StatementTable.Rows[i]));
+    /// <summary>A statement of any row of the table.</summary>
+    public static readonly Gen<Statement> Lying = Gen.Int[0, StatementTable.Rows.Count - 1].SelectMany(i => Filled(StatementTable.Rows[i].Row).Select(f => StatementTable.Rows[i].Make(f.Of)!));
 
     public static readonly Gen<Statement> Any = Gen.Frequency((3, Lying), (2, Comparison));
 
     private static Compare Chain(Expr[] terms) => new([.. terms], [.. terms.Skip(1).Select(_ => Relation.Equal)]);
 
-    private static Gen<Statement> Of(StatementRow row)
+    /// <summary>Objects for the letters of a row's example: those of a shape from its corners where the example takes them from there.</summary>
+    public static Gen<FilledRow> Filled(GrammarRow row)
     {
-        Items<PatternPart> slots = row.Row.In(English.UnitedKingdom).Slots;
+        Items<PatternPart> slots = row.In(English.UnitedKingdom).Slots;
         return Gen.Select(Gen.Int[0, 4], Points(26), (more, points) =>
         {
-            List<Named> of = [];
+            Dictionary<string, Items<Named>> filled = [];
             int next = 0;
             Polygon? first = null;
             foreach (PatternPart slot in slots)
             {
                 bool fromFirst = first is not null && slot.Example.All(slots.First(s => s.Kind == SlotKind.Polygon).Example.Contains);
                 int each = slot.Kind switch { SlotKind.Line => 2, SlotKind.Corner => 3, SlotKind.Polygon => slot.Corners > 0 ? slot.Corners : 4, _ => 1 };
+                List<Named> of = [];
                 for (int n = slot.IsList ? int.Min(slot.Least + more, first is null ? 9 : 4) : 1; n > 0; n--)
                 {
                     Point[] taken = fromFirst ? [.. first!.Corners.Skip(n - 1).Take(each)] : [.. points.Skip(next).Take(each)];
@@ -94,10 +92,11 @@ internal static class RandomFigures
                     of.Add(slot.Make([.. taken])!);
                 }
 
+                filled[slot.Example] = [.. of];
                 first ??= of[^1] as Polygon;
             }
 
-            return row.Make([.. of])!;
+            return new FilledRow(row, filled);
         });
     }
 }

@@ -44,11 +44,13 @@ public sealed class TypingTests
     [InlineData("68π m²", "68pi m^2", "68 π m2", "68*π m²")]
     [InlineData("0.75 m", "3/4 m", "3 / 4 m")]
     [InlineData("1.5 in", "1 1/2 in", "3/2 in", "1 1/2 inches")]
+    [InlineData("63.5 in", "5 ft 3 1/2 in", "5 ft 3.5 in", "1 yd 2 ft 3 1/2 in")]
+    [InlineData("62.75°", "62° 45'", "62 3/4°", "62° 44' 60\"")]
     [InlineData("63 in", "5 ft 3 in", "5ft 3in", "5 feet 3 inches")]
     [InlineData("62.5°", "62° 30'", "62° 30′", "62°30′", "62 deg 30'", "62° 29′ 60″")]
     [InlineData("−3 cm", "-3 cm", "–3 cm")]
     [InlineData("√(41 − 20√2) cm", "sqrt(41 - 20sqrt(2)) cm")]
-    [InlineData("120 m ± 0.5 m", "120 m +/- 0.5 m", "120 ± 0.5 m", "120 m +/- 1/2 m")]
+    [InlineData("120 m ± 0.5 m", "120 m +/- 0.5 m", "120 ± 0.5 m", "120 m +/- 1/2 m", "120 m +- 0.5 m", "(120 ± 0.5) m", "120 metres ± 0.5 metres")]
     [InlineData("(2x + 16)°", "(2x + 16) deg", "(2 * x + 16)°")]
     public void Different_ways_of_typing_are_one_value(string first, params string[] others)
     {

@@ -15,7 +15,7 @@ internal static class PointCheck
         if (points.Count == 0) yield break;
         HashSet<Point> known = [.. points, .. problem.Unread.Where(u => u.Key == FigureEntry.Key).SelectMany(u => Named(u.Text))];
         foreach ((string typed, IEnumerable<Point> of, Position at) in Entries(problem))
-            if (of.FirstOrDefault(p => !known.Contains(p)) is { } unknown) yield return ProblemEntries.Error(Unknown(typed, unknown, points), at);
+            if (of.FirstOrDefault(p => !known.Contains(p)) is { } unknown) yield return ProblemEntries.Error(Unknown(typed, unknown, [.. known.OrderBy(p => p.Name, StringComparer.Ordinal)]), at);
     }
 
     private static IEnumerable<(string Typed, IEnumerable<Point> Of, Position At)> Entries(Problem problem) =>

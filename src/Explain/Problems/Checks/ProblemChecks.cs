@@ -7,18 +7,21 @@ internal static class ProblemChecks
     public static Problem Checked(this Problem problem)
     {
         IEnumerable<ProblemError> all = [.. problem.EntryErrors, .. Missing(problem), .. PointCheck.Check(problem), .. TwiceCheck.Given(problem), .. TwiceCheck.Found(problem)];
-        return problem with { Errors = InOrder(all, problem) };
+        return problem.Reporting(all);
     }
 
-    /// <summary>All errors with one more, found by somebody who knows more than the file.</summary>
-    public static Items<ProblemError> ErrorsWith(this Problem problem, ProblemError error) => InOrder(problem.Errors.Append(error), problem);
+    /// <summary>The problem with one more error, found by somebody who knows more than the file.</summary>
+    public static Problem Reporting(this Problem problem, ProblemError error) => problem.Reporting(problem.Errors.Append(error));
 
     /// <summary>An error at the place of a key; without a place where there is no such key.</summary>
     public static ProblemError ErrorAt(this Problem problem, string key, Fault fault) =>
         ProblemEntries.Error(fault, [.. problem.Keys.Where(k => k.Key == key).Select(k => k.At).Take(1)]);
 
-    private static Items<ProblemError> InOrder(IEnumerable<ProblemError> errors, Problem problem) =>
-        [.. errors.OrderBy(e => e.Lines.Count == 0 ? int.MaxValue : e.Lines[0]).ThenBy(e => e.Column).Take(problem.Limits.Errors)];
+    private static Problem Reporting(this Problem problem, IEnumerable<ProblemError> errors)
+    {
+        ProblemError[] all = [.. errors.OrderBy(e => e.Lines.Count == 0 ? int.MaxValue : e.Lines[0]).ThenBy(e => e.Column)];
+        return problem with { Errors = [.. all.Take(problem.Limits.Errors)], MoreErrors = problem.MoreErrors + int.Max(0, all.Length - problem.Limits.Errors) };
+    }
 
     private static IEnumerable<ProblemError> Missing(Problem problem)
     {

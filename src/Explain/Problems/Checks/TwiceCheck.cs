@@ -15,6 +15,8 @@ internal static class TwiceCheck
 
         foreach (IGrouping<string, Extra> again in problem.Extras.Where(e => e.Key != ExtraEntry.Shares).GroupBy(e => e.Key).Where(g => g.Count() > 1))
             yield return ProblemEntries.Error(new(ErrorCodes.GivenTwice, ProblemPhrases.WordGivenTwice(again.Key), ProblemPhrases.KeepOne()), again.Last().At);
+        foreach (IGrouping<Expr?, Extra> again in problem.Extras.Where(e => e.Key == ExtraEntry.Shares).GroupBy(e => e.Value).Where(g => g.Count() > 1))
+            yield return ProblemEntries.Error(new(ErrorCodes.GivenTwice, ProblemPhrases.SharesTwice(again.Last().Text), ProblemPhrases.KeepOne()), again.Last().At);
     }
 
     public static IEnumerable<ProblemError> Found(Problem problem)

@@ -14,7 +14,7 @@ internal static class GoalReader
     {
         Goal? goal = Statement(text, out fault);
         if (goal is null && fault is null) goal = Tokens.Read(text) is { Length: > 0 } tokens ? Row(tokens) ?? Quantity(tokens, text) : null;
-        if (goal is null) fault ??= new(ErrorCodes.UnreadableStatement, ProblemPhrases.NotAGoal(text), StatementPhrases.NearestIs(NearestStatement.Of(text, Nearby)));
+        if (goal is null) fault ??= new(ErrorCodes.UnreadableStatement, ProblemPhrases.NotAGoal(text), NearestStatement.Remedy(text, Nearby, StatementPhrases.GoalsAre(NearestStatement.Texts(Nearby))));
         return goal is null ? null : goal with { AsTyped = text };
     }
 

@@ -11,10 +11,12 @@ internal static class MarginEntry
 
     private static Problem Add(Problem problem, string text, Position at, bool mayBeNearest, Func<Problem, Quantity, Problem> put)
     {
+        Quantity? before = null;
         foreach (string part in text.Split(" and "))
         {
-            if (Margin(part.Trim(), mayBeNearest, out Fault? fault) is not { } margin) return problem.With(fault!, at);
-            problem = put(problem, margin);
+            if (Margin(part.Trim().TrimStart('±').TrimStart(), mayBeNearest, out Fault? fault) is not { } margin) return problem.With(fault!, at);
+            if (before?.Unit.IsAngle == margin.Unit.IsAngle) return problem.With(new(ErrorCodes.GivenTwice, ProblemPhrases.MarginTwice(text), ProblemPhrases.WriteAMargin()), at);
+            problem = put(problem, before = margin);
         }
 
         return problem;

@@ -5,8 +5,6 @@ namespace Explain;
 /// <summary>Reads rounding rules: 3 significant figures, nearest 0.1 m, nearest tenth, exact.</summary>
 internal static class RoundingReader
 {
-    private const int MostDigits = 15;
-
     /// <summary>Null when the text is none. <c>exact</c> alone asks for no figures: its digits are 0.</summary>
     public static Rounding? Read(string text)
     {
@@ -36,7 +34,7 @@ internal static class RoundingReader
         if (Nearest(text) is { } step)
             return step.Amount.Rational is { } size && Decimals.PlacesOf(size) is not null ? new(RoundingKind.Nearest, 0) { Step = size, Unit = step.Unit == Unit.None ? null : step.Unit } : null;
         string[] words = AfterWords(text, "correct ", "to ").Split(' ', 2, StringSplitOptions.TrimEntries);
-        if (words.Length < 2 || !int.TryParse(words[0], NumberStyles.None, CultureInfo.InvariantCulture, out int digits) || digits > MostDigits) return null;
+        if (words.Length < 2 || !int.TryParse(words[0], NumberStyles.None, CultureInfo.InvariantCulture, out int digits) || digits > TextLimits.RoundingDigits) return null;
         return words[1] switch
         {
             "significant figures" or "significant figure" or "s.f." or "sf" or "sig figs" or "significant digits" or "significant digit" => digits == 0 ? null : new(RoundingKind.SignificantFigures, digits),

@@ -36,7 +36,7 @@ internal static class ValueCheck
     private static Fault MissingUnit(Problem problem, QuantityKind kind, string typed, string text, GivenValue value)
     {
         Unit? usual = kind == QuantityKind.Angle ? Unit.Degree : problem.Given.Select(g => GivenValue.UnitIn(g.Value)).FirstOrDefault(u => QuantityKinds.Of(u) == QuantityKind.Length);
-        string bracketed = value.Is is Quantity || text.EndsWith(')') ? text : "(" + text + ")";
+        string bracketed = value.Is is Quantity or SymbolUse || text.EndsWith(')') ? text : "(" + text + ")";
         string With(Unit unit) => bracketed + (unit.IsAngle ? "" : " ") + (kind == QuantityKind.Area ? unit.To(2) : unit).Symbol;
         Phrase remedy = usual is null ? ProblemPhrases.WriteAUnit(With(Unit.Centimetre)) : StatementPhrases.DidYouMean(With(usual));
         return new(ErrorCodes.MissingUnit, ProblemPhrases.NoUnit(typed, text), remedy);

@@ -7,8 +7,6 @@ namespace Explain;
 /// <param name="numbersOnly">Whether only numbers and letters may stand there: no quantity of the figure, no function, no unit.</param>
 internal ref struct FormulaReader(ReadOnlySpan<TextToken> tokens, bool numbersOnly)
 {
-    private const int MostDepth = 24, MostRoots = 8, MostPower = 9;
-
     private readonly ReadOnlySpan<TextToken> tokens = tokens;
     private int depth;
     private int roots;
@@ -58,12 +56,18 @@ internal ref struct FormulaReader(ReadOnlySpan<TextToken> tokens, bool numbersOn
         return run;
     }
 
-    /// <summary>5 ft 3 in and 62° 30′ are one value: a length in the last unit, an angle in degrees.</summary>
+    /// <summary>5 ft 3 1/2 in and 62° 30′ are one value: a length in the last unit, an angle in degrees.</summary>
     private Expr? Compound(Expr? first)
     {
-        while (first is Quantity whole && !numbersOnly && Peek(0).Kind == TokenKind.Number && UnitWords.At(tokens, At + 1) is { } next
-            && next.Unit.SameKind(whole.Unit) && next.Unit.Factor < whole.Unit.Factor && Literal(mayBeFraction: false) is Quantity rest)
+        while (first is Quantity whole && !numbersOnly && Peek(0).Kind == TokenKind.Number)
         {
+            int start = At;
+            if (Literal(mayBeFraction: true) is not Quantity rest || UnitWords.At(tokens, At) is not { } next || !next.Unit.SameKind(whole.Unit) || next.Unit.Factor >= whole.Unit.Factor)
+            {
+                At = start;
+                break;
+            }
+
             At = next.End;
             Unit unit = whole.Unit.IsAngle ? whole.Unit : next.Unit;
             first = Exact.Add(Converted(whole.Amount, whole.Unit, unit)!, Converted(rest.Amount, next.Unit, unit)!) is { } sum ? new Quantity(sum, unit) : null;
@@ -84,7 +88,7 @@ internal ref struct FormulaReader(ReadOnlySpan<TextToken> tokens, bool numbersOn
     {
         Expr? of = Primary(mayBeFraction);
         int exponent = Take("²") ? 2 : Take("³") ? 3 : 1;
-        if (exponent == 1 && Peek(0).Is("^") && Peek(1) is { Kind: TokenKind.Number, Text: [>= '2' and <= '9'] } power)
+        if (exponent == 1 && Peek(0).Is("^") && Peek(1) is { Kind: TokenKind.Number, Text: [>= '2' and <= (char)('0' + TextLimits.Exponent)] } power)
         {
             exponent = power.Text[0] - '0';
             At += 2;
@@ -114,7 +118,7 @@ internal ref struct FormulaReader(ReadOnlySpan<TextToken> tokens, bool numbersOn
 
     private Expr? Bracketed()
     {
-        if (++depth > MostDepth) return null;
+        if (++depth > TextLimits.Depth) return null;
         Expr? inside = Sum();
         depth--;
         return Take(")") ? inside : null;
@@ -122,7 +126,7 @@ internal ref struct FormulaReader(ReadOnlySpan<TextToken> tokens, bool numbersOn
 
     private Expr? Rooted()
     {
-        if (++depth > MostDepth || ++roots > MostRoots) return null;
+        if (++depth > TextLimits.Depth || ++roots > TextLimits.Roots) return null;
         Expr? of = Primary(mayBeFraction: false);
         depth--;
         return of is null ? null : PlainNumber.Folded(new Root(of), of);
@@ -144,7 +148,7 @@ internal ref struct FormulaReader(ReadOnlySpan<TextToken> tokens, bool numbersOn
             return new Apply(function, new SymbolUse(angle.Of));
         }
 
-        if (++depth > MostDepth) return null;
+        if (++depth > TextLimits.Depth) return null;
         Expr? of = Raised(mayBeFraction: false);
         if (of is Quantity && Words.IsLetter(Peek(0)) && UnitWords.At(tokens, At) is null) of = Join(of, Raised(mayBeFraction: false), (l, r) => l * r);
         depth--;
@@ -175,7 +179,7 @@ internal ref struct FormulaReader(ReadOnlySpan<TextToken> tokens, bool numbersOn
     {
         string text = tokens[At++].Text;
         bool mayGroup = text.Length <= 3 && text[0] != '0' && !text.Contains('.');
-        while (mayGroup && text.Length <= PlainNumber.MostDigits && Peek(0) is { Kind: TokenKind.Number, Spaced: true } next
+        while (mayGroup && text.Length <= TextLimits.Digits && Peek(0) is { Kind: TokenKind.Number, Spaced: true } next
             && (next.Text.Length == 3 || next.Text.IndexOf('.') == 3) && !Peek(1).Is("/"))
         {
             mayGroup = next.Text.Length == 3;

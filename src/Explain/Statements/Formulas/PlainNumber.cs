@@ -7,18 +7,13 @@ namespace Explain;
 /// <summary>Numbers as typed, exactly.</summary>
 internal static class PlainNumber
 {
-    /// <summary>The greatest number of digits, and the greatest power of ten.</summary>
-    public const int MostDigits = 30;
-
-    private const int MostSize = 4096;
-
     /// <summary>A decimal as a fraction; null when it is longer than anybody measures.</summary>
     public static Fraction? Decimal(string text)
     {
         string[] halves = text.Split('e', 'E');
         string digits = halves[0].Replace(".", "", StringComparison.Ordinal);
         int places = halves[0].Contains('.') ? halves[0].Length - 1 - halves[0].IndexOf('.') : 0;
-        if (digits.Length > MostDigits || !Power(halves, out int power)) return null;
+        if (digits.Length > TextLimits.Digits || !Power(halves, out int power)) return null;
         return new Fraction(BigInteger.Parse(digits, NumberStyles.None, CultureInfo.InvariantCulture)) * Decimals.TenTo(power - places);
     }
 
@@ -30,8 +25,8 @@ internal static class PlainNumber
         Difference d => Both(d.Left, d.Right, Exact.Subtract),
         Product p => Both(p.Left, p.Right, Exact.Multiply),
         Quotient q => Both(q.Left, q.Right, Exact.Divide),
-        Power p => Of(p.Base) is { } of && Size(of) * p.Exponent <= MostSize ? Exact.Power(of, p.Exponent) : null,
-        Root r => Of(r.Of) is { } of && Size(of) <= MostSize ? Exact.Root(of) : null,
+        Power p => Of(p.Base) is { } of && Size(of) * p.Exponent <= TextLimits.ExactBits ? Exact.Power(of, p.Exponent) : null,
+        Root r => Of(r.Of) is { } of && Size(of) <= TextLimits.ExactBits ? Exact.Root(of) : null,
         Negative n => Of(n.Of)?.Negate(),
         _ => null,
     };
@@ -58,6 +53,6 @@ internal static class PlainNumber
     {
         power = 0;
         return halves.Length == 1
-            || (int.TryParse(halves[1], NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out power) && power is >= -MostDigits and <= MostDigits);
+            || (int.TryParse(halves[1], NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out power) && power is >= -TextLimits.Digits and <= TextLimits.Digits);
     }
 }

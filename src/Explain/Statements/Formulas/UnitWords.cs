@@ -11,6 +11,10 @@ internal static class UnitWords
         (Unit.Degree, "degree", "degrees", null), (Unit.Minute, "minute", "minutes", null), (Unit.Second, "second", "seconds", null),
     ];
 
+    /// <summary>Every way of typing a unit, signs last.</summary>
+    public static IEnumerable<string> All =>
+        [.. Table.SelectMany(u => (string[])[u.Many, u.One, .. u.Other is null ? [] : (string[])[u.Other + "s", u.Other]]), .. Unit.Table.Where(u => !u.IsAngle).Select(u => u.Symbol), "deg"];
+
     /// <summary>The unit that begins at a token and the place after it; null where none begins.</summary>
     public static (Unit Unit, int End)? At(ReadOnlySpan<TextToken> tokens, int at)
     {

@@ -3,7 +3,6 @@ namespace Explain;
 /// <summary>One row of a table of the grammar: what is printed in each English, and every other way of typing it.</summary>
 internal sealed class GrammarRow
 {
-    private readonly Items<Pattern> readings;
     private readonly Pattern unitedKingdom;
     private readonly Pattern unitedStates;
 
@@ -11,8 +10,13 @@ internal sealed class GrammarRow
     {
         this.unitedKingdom = Pattern.Of(unitedKingdom).Single();
         this.unitedStates = Pattern.Of(unitedStates ?? unitedKingdom).Single();
-        readings = [.. ((string[])[unitedKingdom, unitedStates ?? unitedKingdom, .. also]).SelectMany(Pattern.Of).DistinctBy(p => p.Text)];
+        Readings = [.. ((string[])[unitedKingdom, unitedStates ?? unitedKingdom, .. also]).SelectMany(Pattern.Of).DistinctBy(p => p.Text)];
+        string slots = Examples(this.unitedKingdom);
+        if (Readings.FirstOrDefault(r => Examples(r) != slots) is { } other) throw new ArgumentException($"{other.Text} has other letters than {unitedKingdom}", nameof(also));
     }
+
+    /// <summary>Every pattern that is read.</summary>
+    public Items<Pattern> Readings { get; }
 
     /// <summary>The pattern that an English prints.</summary>
     public Pattern In(English english) => english == English.UnitedStates ? unitedStates : unitedKingdom;
@@ -21,7 +25,7 @@ internal sealed class GrammarRow
     public (Items<Named> Of, int End)? Match(ReadOnlySpan<TextToken> tokens, int at)
     {
         (Items<Named> Of, int End)? longest = null;
-        foreach (Pattern reading in readings)
+        foreach (Pattern reading in Readings)
         {
             if (reading.Match(tokens, at) is { } match && (longest is null || match.End > longest.Value.End) && InOrder(reading, match) is { } of)
                 longest = (of, match.End);
@@ -33,6 +37,8 @@ internal sealed class GrammarRow
     /// <summary>Prints the row; null when it cannot say these objects.</summary>
     public Items<StatementPiece>? Write(Items<Named> of, English english) =>
         unitedKingdom.Share(of) is { } shared ? In(english).Write(Reordered(unitedKingdom, In(english), shared), english) : null;
+
+    private static string Examples(Pattern pattern) => string.Join(' ', pattern.Slots.Select(s => s.Example).Order(StringComparer.Ordinal));
 
     private Items<Named>? InOrder(Pattern reading, Matching match)
     {

@@ -14,19 +14,30 @@ internal static class NearestStatement
 
     /// <summary>What is wrong with a text that is no statement.</summary>
     public static Fault Fault(string text) =>
-        new(ErrorCodes.UnreadableStatement, StatementPhrases.NotAStatement(text), StatementPhrases.NearestIs(Of(text, Statements)));
+        new(ErrorCodes.UnreadableStatement, StatementPhrases.NotAStatement(text), Remedy(text, Statements, StatementPhrases.StatementsAre()));
 
     /// <summary>What is wrong with a text that is no quantity.</summary>
     public static Fault QuantityFault(string text) =>
-        new(ErrorCodes.UnreadableStatement, StatementPhrases.NotAQuantity(text), StatementPhrases.NearestIs(Of(text, Quantities)));
+        new(ErrorCodes.UnreadableStatement, StatementPhrases.NotAQuantity(text), Remedy(text, Quantities, StatementPhrases.QuantitiesAre(Texts(Quantities))));
 
-    /// <summary>The nearest of some patterns, with the names of the text where they fit.</summary>
-    public static string Of(string text, IEnumerable<Pattern> patterns)
+    /// <summary>The nearest of some patterns, with the names of the text where they fit; other words where none has anything of the text.</summary>
+    public static Phrase Remedy(string text, IEnumerable<Pattern> patterns, Phrase otherwise)
     {
         TextToken[] tokens = [.. (Tokens.Read(text) ?? []).Take(MostCompared)];
         Pattern nearest = Nearest(tokens, patterns);
-        return WithNames(nearest, tokens) ?? nearest.Text;
+        return tokens.Any(t => nearest.Tokens.Any(n => IsLike(t, n))) ? StatementPhrases.NearestIs(WithNames(nearest, tokens) ?? nearest.Text) : otherwise;
     }
+
+    /// <summary>The examples of some patterns, one after another.</summary>
+    public static string Texts(IEnumerable<Pattern> patterns) => string.Join(", ", patterns.Select(p => p.Text));
+
+    /// <summary>The same sign, names of as many points, or words of nearly the same letters.</summary>
+    private static bool IsLike(TextToken one, TextToken other) => one.Kind == other.Kind && one.Kind switch
+    {
+        TokenKind.Name => int.Min(one.Text.Length, 3) == int.Min(other.Text.Length, 3),
+        TokenKind.Word => one.Text.Length > 3 && Spelling.Nearest(one.Text, [other.Text]) is not null,
+        _ => one.Text == other.Text,
+    };
 
     private static Pattern Nearest(TextToken[] tokens, IEnumerable<Pattern> patterns)
     {

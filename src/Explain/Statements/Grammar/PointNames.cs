@@ -3,8 +3,6 @@ namespace Explain;
 /// <summary>Takes names that stand together apart: ABC, A…K, B₁C′.</summary>
 internal static class PointNames
 {
-    public const int MostPoints = 26;
-
     /// <summary>The points of a name token, each once; null when one comes twice or the letters of A…K do not run on.</summary>
     public static Items<Point>? Distinct(string names)
     {

@@ -5,15 +5,15 @@ internal static class QuantityTable
 {
     public static Items<QuantityRow> Rows { get; } =
     [
-        new(new("AB", null, "(the) [length|side|segment] AB", "the length of AB"), of => Between((Line)of[0]), s => s is Length l ? [new Line(l.From, l.To)] : null),
+        new(new("AB", null, "(the) [length|side|segment] AB", "(the) length of ([side|segment]) AB"), of => Between((Line)of[0]), s => s is Length l ? [new Line(l.From, l.To)] : null),
         new(new("angle ABC", "m∠ABC"), of => At((Corner)of[0], reflex: false), s => s is Angle { Reflex: false } a ? [Corner(a)] : null),
         new(new("reflex angle ABC", "reflex m∠ABC", "the reflex angle ABC", "reflex ∠ABC"), of => At((Corner)of[0], reflex: true), s => s is Angle { Reflex: true } a ? [Corner(a)] : null),
         new(new("the distance from T to PQ", null, "(the) (shortest) distance [from|of] T [to|from] (the) (line) PQ"),
             of => new DistanceToLine((Point)of[0], (Line)of[1]), s => s is DistanceToLine d ? [d.From, d.To] : null),
         new(new("the bearing of B from A", null, "bearing of B from A"), of => new Bearing((Point)of[0], (Point)of[1]), s => s is Bearing b ? [b.Of, b.From] : null),
-        Of(MeasureKind.Area, "the area of A…C", "(the) area of (the) ([triangle|quadrilateral|polygon]) A…C", "(the) area of △ABC"),
-        Of(MeasureKind.Perimeter, "the perimeter of A…C", "(the) perimeter of (the) ([triangle|quadrilateral|polygon]) A…C", "(the) perimeter of △ABC"),
-        Of(MeasureKind.InscribedRadius, "the radius of the inscribed circle of A…C", "(the) radius of (the) inscribed circle of (triangle) A…C"),
+        Of(MeasureKind.Area, "the area of A…C", "(the) area of (the) ([triangle|△|quadrilateral|polygon]) A…C"),
+        Of(MeasureKind.Perimeter, "the perimeter of A…C", "(the) perimeter of (the) ([triangle|△|quadrilateral|polygon]) A…C"),
+        Of(MeasureKind.InscribedRadius, "the radius of the inscribed circle of A…C", "(the) radius of (the) inscribed circle of ([triangle|△]) A…C"),
         Of(MeasureKind.CircumscribedRadius, "the radius of the circle through A…C", "(the) radius of (the) circle through A…C"),
         Of(CircleMeasureKind.Radius, "the radius of the circle", "radius of the circle", "(the) radius"),
         Of(CircleMeasureKind.Circumference, "the circumference of the circle", "circumference of the circle", "(the) circumference"),

@@ -18,11 +18,11 @@ internal static class StatementTable
     [
         Of(PlaceKind.Triangle, "ABC is a triangle"),
         Of(PlaceKind.RightAngledTriangle, "ABC is a triangle, right-angled at B", "ABC is a right triangle with its right angle at B",
-            "(triangle) ABC is right-angled at B", "(triangle) ABC is right angled at B", "ABC is a triangle(,) right angled at B", "ABC is a triangle right-angled at B",
-            "ABC is a right-angled triangle(,) right-angled at B", "ABC is a right-angled triangle(,) with [the|its|a] right angle at B", "ABC is a right triangle(,) with [the|a] right angle at B"),
+            "([triangle|△]) ABC is right-angled at B", "([triangle|△]) ABC is right angled at B", "ABC is a triangle(,) right angled at B", "ABC is a triangle right-angled at B",
+            "ABC is a right-angled triangle(,) right-angled at B", "ABC is a right-angled triangle(,) with [the|its|a] right angle at B", "ABC is a right triangle(,) with [the|a] right angle at B", "ABC is a right triangle(,) right-angled at B"),
         Of(PlaceKind.IsoscelesTriangle, "ABC is a triangle, isosceles with BA = BC", "ABC is an isosceles triangle with BA = BC",
-            "(triangle) ABC is isosceles(,) with BA = BC", "ABC is an isosceles triangle, with BA = BC", "ABC is a triangle(,) isosceles, with BA = BC"),
-        Of(PlaceKind.EquilateralTriangle, "ABC is an equilateral triangle", null, "ABC is a triangle(,) equilateral", "(triangle) ABC is equilateral"),
+            "([triangle|△]) ABC is isosceles(,) with BA = BC", "ABC is an isosceles triangle, with BA = BC", "ABC is a triangle(,) isosceles, with BA = BC"),
+        Of(PlaceKind.EquilateralTriangle, "ABC is an equilateral triangle", null, "ABC is a triangle(,) equilateral", "([triangle|△]) ABC is equilateral"),
         Of(PlaceKind.Square, "ABCD is a square"),
         Of(PlaceKind.Rectangle, "ABCD is a rectangle"),
         Of(PlaceKind.Rhombus, "ABCD is a rhombus"),
@@ -31,12 +31,12 @@ internal static class StatementTable
         Of(PlaceKind.Trapezium, "ABCD is a trapezium", "ABCD is a trapezoid"),
         Of(PlaceKind.Quadrilateral, "ABCD is a quadrilateral", null, "ABCD is a convex quadrilateral"),
         Of(PlaceKind.ConvexPolygon, "A…E is a polygon", null, "A…E is a convex polygon"),
-        Of(PlaceKind.ReflexPolygon, "A…F is a polygon, reflex at D, …", null, "A…F is a polygon reflex at D, …"),
+        Of(PlaceKind.ReflexPolygon, "A…F is a polygon, reflex at D, …", null, "A…F is a polygon reflex at D, …", "A…F is a polygon(,) with (a) reflex [angle|angles] at D, …"),
     ];
 
     private static IEnumerable<StatementRow> Regular()
     {
-        for (int n = 3; n <= PointNames.MostPoints; n++)
+        for (int n = 3; n <= TextLimits.Points; n++)
         {
             string corners = string.Concat(Enumerable.Range(0, n).Select(i => (char)('A' + i)));
             string byNumber = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{corners} is a regular {n}-gon");
@@ -52,11 +52,11 @@ internal static class StatementTable
         Of(PlaceKind.Between, "D is on AB", null, "D [is|lies] on (the) ([side|segment]) AB", "D lies on AB"),
         Of(PlaceKind.OnProduced, "D is on AB produced", "D is on AB extended", "D lies on AB [produced|extended]"),
         Of(PlaceKind.OnLine, "D is on the line AB", null, "D [is|lies] on the straight line AB", "D lies on the line AB"),
-        Of(PlaceKind.Inside, "D is inside A…C", null, "D [is|lies] inside (the) ([triangle|polygon|quadrilateral]) A…C", "D lies inside A…C"),
-        Of(PlaceKind.Meet, "AB and CD meet at E", null, "AB and CD [cross|intersect] at E"),
+        Of(PlaceKind.Inside, "D is inside A…C", null, "D [is|lies] inside (the) ([triangle|△|polygon|quadrilateral]) A…C"),
+        Of(PlaceKind.Meet, "AB and CD meet at E", null, "AB and CD [cross|intersect] at E", "(the) segments AB and CD [meet|cross|intersect] at E"),
         Of(PlaceKind.LinesMeet, "the lines AB and CD meet at E", null, "(the) (straight) lines AB and CD [meet|cross|intersect] at E"),
-        Of(PlaceKind.Parallel, "PQ is parallel to RS", "PQ ∥ RS", "PQ parallel to RS", "the line PQ is parallel to (the) (line) RS"),
-        Of(PlaceKind.Perpendicular, "AB is perpendicular to BD", "AB ⊥ BD", "AB perpendicular to BD", "AB is at right angles to BD"),
+        Of(PlaceKind.Parallel, "PQ is parallel to RS", "PQ ∥ RS", "PQ parallel to RS", "(the) line PQ is parallel to (the) (line) RS", "(the) (lines) PQ and RS are parallel"),
+        Of(PlaceKind.Perpendicular, "AB is perpendicular to BD", "AB ⊥ BD", "AB perpendicular to BD", "AB is at right angles to BD", "(the) line AB is perpendicular to (the) (line) BD", "(the) (lines) AB and BD are perpendicular"),
         Of(PlaceKind.Midpoint, "M is the midpoint of AB", null, "M is (the) [midpoint|mid-point] of (the) ([side|segment]) AB"),
         Of(PlaceKind.Bisects, "AD bisects angle BAC", "AD bisects ∠BAC", "AD is the bisector of angle BAC"),
         Of(PlaceKind.Foot, "F is the foot of the perpendicular from T to PQ", null, "F is (the) foot of (the) perpendicular from T [to|on|onto] (the) (line) PQ"),
@@ -85,9 +85,9 @@ internal static class StatementTable
 
     private static Items<StatementRow> Alikes() =>
     [
-        Of(congruent: false, "triangle ABC is similar to triangle DEF", "△ABC ∼ △DEF", "(the) triangles ABC and DEF are similar", "△ABC is similar to △DEF"),
+        Of(congruent: false, "triangle ABC is similar to triangle DEF", "△ABC ∼ △DEF", "(the) triangles ABC and DEF are similar", "△ABC is similar to △DEF", "△ABC and △DEF are similar", "triangle ABC ∼ triangle DEF"),
         Of(congruent: false, "A…D is similar to E…H", "A…D ∼ E…H", "([polygons|quadrilaterals]) A…D and E…H are similar"),
-        Of(congruent: true, "triangles ABC and DEF are congruent", "△ABC ≅ △DEF", "the triangles ABC and DEF are congruent", "triangle ABC is congruent to triangle DEF", "△ABC is congruent to △DEF"),
+        Of(congruent: true, "triangles ABC and DEF are congruent", "△ABC ≅ △DEF", "the triangles ABC and DEF are congruent", "triangle ABC is congruent to triangle DEF", "△ABC is congruent to △DEF", "△ABC and △DEF are congruent", "triangle ABC ≅ triangle DEF"),
         Of(congruent: true, "A…D and E…H are congruent", "A…D ≅ E…H", "[polygons|quadrilaterals] A…D and E…H are congruent", "A…D is congruent to E…H"),
     ];
 

@@ -3,12 +3,9 @@ namespace Explain;
 /// <summary>Takes a statement apart. Reads anything, in one pass; what no statement holds becomes a token that matches nothing.</summary>
 internal static class Tokens
 {
-    /// <summary>The greatest number of tokens of a statement, a value or a thing to find.</summary>
-    public const int Most = 400;
-
     private static readonly Items<(string Typed, string Is)> Signs =
     [
-        ("+/−", "±"), ("+/-", "±"), ("+-", "±"), ("...", "…"), ("⁻¹", "⁻¹"), ("||", "∥"), ("<=", "≤"), (">=", "≥"), ("!=", "≠"), ("''", "″"),
+        ("+/−", "±"), ("+/-", "±"), ("+-", "±"), ("...", "…"), ("⁻¹", "⁻¹"), ("||", "∥"), ("//", "∥"), ("<=", "≤"), (">=", "≥"), ("!=", "≠"), ("''", "″"),
         ("=", "="), ("<", "<"), (">", ">"), ("≤", "≤"), ("≥", "≥"), ("≠", "≠"), ("≅", "≅"), ("∼", "∼"), ("~", "∼"), ("∥", "∥"), ("⊥", "⊥"),
         ("∠", "∠"), ("△", "△"), ("▵", "△"), ("Δ", "△"), ("°", "°"), ("º", "°"), ("′", "′"), ("'", "′"), ("’", "′"), ("″", "″"), ("\"", "″"),
         ("”", "″"), ("±", "±"), ("+", "+"), ("−", "−"), ("-", "−"), ("–", "−"), ("×", "×"), ("*", "×"), ("·", "×"), ("⋅", "×"), ("÷", "÷"),
@@ -25,7 +22,7 @@ internal static class Tokens
             int start = at;
             while (at < text.Length && IsSpace(text[at])) at++;
             if (at == text.Length) break;
-            if (tokens.Count == Most) return null;
+            if (tokens.Count == TextLimits.Tokens) return null;
             (TokenKind kind, string read, int end) = Next(text, at);
             tokens.Add(new(kind, read, at, end, at > start));
             at = end;

@@ -41,7 +41,7 @@ internal static class ValueFault
 
     private static Fault? Large(string text) =>
         (Tokens.Read(text) ?? []).Any(t => t.Kind == TokenKind.Number && PlainNumber.Decimal(t.Text) is null)
-            ? new(ErrorCodes.TooLarge, StatementPhrases.NumberTooLarge(text, PlainNumber.MostDigits), null) : null;
+            ? new(ErrorCodes.TooLarge, StatementPhrases.NumberTooLarge(text, TextLimits.Digits), null) : null;
 
     /// <summary>A number, then words that are no unit.</summary>
     private static Fault? UnknownUnit(string text)
@@ -51,7 +51,7 @@ internal static class ValueFault
         if (word < 1 || !ValueReader.TryRead(text[..tokens[word].Start], out _, out _)) return null;
         string typed = text[tokens[word].Start..].Trim();
         string units = string.Join(", ", Unit.Table.Select(u => u.Symbol));
-        Phrase remedy = Spelling.Nearest(typed, Unit.Table.Where(u => !u.IsAngle).Select(u => u.Symbol).Append("deg")) is { } near
+        Phrase remedy = Spelling.Nearest(typed, UnitWords.All) is { } near
             ? StatementPhrases.DidYouMean(string.Create(CultureInfo.InvariantCulture, $"{text[..tokens[word].Start].Trim()} {near}"))
             : StatementPhrases.Units(units);
         return new(ErrorCodes.UnknownUnit, StatementPhrases.UnknownUnit(text, typed), remedy);

@@ -15,7 +15,8 @@ internal static class ValueReader
 
     private static GivenValue? Read(string text, TextToken[] tokens)
     {
-        int sign = Array.FindIndex(tokens, t => t.Is("±"));
+        int sign = Array.FindIndex(tokens, t => t.Is("±")), close = Array.FindLastIndex(tokens, t => t.Is(")"));
+        if (sign > 1 && close > sign && tokens[0].Is("(")) return Bracketed(text, tokens, sign, close);
         if (sign < 0) return Formula(tokens) is { } only ? new(only, null, text.Trim()) : null;
         if (Formula(tokens.AsSpan(0, sign)) is not { } formula || Formula(tokens.AsSpan(sign + 1)) is not Quantity within) return null;
         string typed = text[..tokens[sign].Start].Trim();
@@ -24,6 +25,15 @@ internal static class ValueReader
         // 120 ± 0.5 m: the unit stands at the end for both.
         string unit = text[tokens[^1].Start..].TrimStart(['0', '1', '2', '3', '4', '5', '6', '7', '8', '9', '.']).Trim();
         return WithUnit.Of(formula, within.Unit) is { } both ? new(both, within, typed + (within.Unit.IsAngle ? "" : " ") + unit) : null;
+    }
+
+    /// <summary>(120 ± 0.5) m.</summary>
+    private static GivenValue? Bracketed(string text, TextToken[] tokens, int sign, int close)
+    {
+        if (UnitWords.At(tokens, close + 1) is not { } unit || unit.End != tokens.Length) return null;
+        if (Formula(tokens.AsSpan(1..sign)) is not Quantity { Unit.Power: 0 } number || Formula(tokens.AsSpan((sign + 1)..close)) is not Quantity { Unit.Power: 0 } within) return null;
+        string typed = text[tokens[1].Start..tokens[sign].Start].Trim() + (unit.Unit.IsAngle ? "" : " ") + text[tokens[close].End..].Trim();
+        return new(new Quantity(number.Amount, unit.Unit), new Quantity(within.Amount, unit.Unit), typed);
     }
 
     /// <summary>A number or an expression in letters: no quantity of the figure, no function of one.</summary>

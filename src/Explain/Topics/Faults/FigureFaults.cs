@@ -16,8 +16,24 @@ internal static class FigureFaults
         return null;
     }
 
+    /// <summary>What is wrong with the figure of a tether; null when nothing is.</summary>
+    public static ProblemError? OfTether(Problem problem) => PointsInwards(problem) ?? SomewhereInside(problem);
+
+    /// <summary>A tether inside a shape, at a point of which nothing else is said.</summary>
+    private static ProblemError? SomewhereInside(Problem problem)
+    {
+        foreach (FigureStatement tether in problem.Figure)
+        {
+            if (tether.Says is not Place { Kind: PlaceKind.TetherInside, Of: [Point at, Polygon shape] } || shape.Corners.Contains(at)) continue;
+            bool isPlaced = problem.Given.Any(g => Mentions.Points(g.Of).Contains(at)) || problem.Figure.Any(f => f != tether && Mentions.Points(f.Says).Contains(at));
+            if (!isPlaced) return ProblemEntries.Error(new(ErrorCodes.ArrangementNotFixed, ErrorPhrases.SomewhereInside(at, shape), ErrorPhrases.SayItsPlace(at)), tether.At);
+        }
+
+        return null;
+    }
+
     /// <summary>A tether outside a shape with a corner that points inwards.</summary>
-    public static ProblemError? PointsInwards(Problem problem)
+    private static ProblemError? PointsInwards(Problem problem)
     {
         foreach (FigureStatement tether in problem.Figure)
         {

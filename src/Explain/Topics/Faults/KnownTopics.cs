@@ -6,7 +6,7 @@ internal static class KnownTopics
     public static Items<KnownTopic> All { get; } =
     [
         Of("construct a triangle"), Of("similar triangles"), Of("inaccessible distance"), Of("solve a triangle"),
-        Of("equal shares", FigureFaults.NoInscribedCircle), Of("tether", FigureFaults.PointsInwards), Of("angle chase"),
+        Of("equal shares", FigureFaults.NoInscribedCircle), Of("tether", FigureFaults.OfTether), Of("angle chase"),
     ];
 
     /// <summary>The kind of a name; null when there is none.</summary>

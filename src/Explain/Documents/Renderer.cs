@@ -32,17 +32,20 @@ public sealed class Renderer
     /// <param name="form">What is printed.</param>
     /// <param name="output">The notation.</param>
     /// <exception cref="TemplateException">A template of the house fails.</exception>
+    /// <exception cref="PrintAuditException">The page would hold a number, a name, a reason or a text that is not in the solution.</exception>
     public string Render(Solution solution, Form form, Output output)
     {
         if (form == Form.Question) return Render(solution.Of, output);
         Page page = PageOf(solution);
-        return Print(form == Form.Answer ? AnswerForm.Blocks(page) : WorkedSolutionForm.Blocks(page), solution.Of, output);
+        return Print(form == Form.Answer ? AnswerForm.Blocks(page) : WorkedSolutionForm.Blocks(page), solution.Of, output, new EvidenceBook(page));
     }
 
     /// <summary>Prints the question of a problem.</summary>
     /// <param name="problem">The problem.</param>
     /// <param name="output">The notation.</param>
-    public string Render(Problem problem, Output output) => Print(new OpeningBlocks(problem, speaker).Question("question"), problem, output);
+    /// <exception cref="TemplateException">A template of the house fails.</exception>
+    /// <exception cref="PrintAuditException">The page would hold a number, a name or a text that is not in the problem.</exception>
+    public string Render(Problem problem, Output output) => Print(new OpeningBlocks(problem, speaker).Question("question"), problem, output, new EvidenceBook(problem));
 
     /// <summary>What is wrong and what to do, in plain text.</summary>
     /// <param name="error">The error.</param>
@@ -98,11 +101,23 @@ public sealed class Renderer
 
     private MathStyle Style(int figures) => new(Options.English, Options.Numbers == DecimalSign.Comma, figures);
 
-    private string Print(IEnumerable<Block> blocks, Problem problem, Output output)
+    private string Print(IEnumerable<Block> blocks, Problem problem, Output output, EvidenceBook evidence) =>
+        Print(new Document([.. blocks], FigurePoints.Of(problem)), output, evidence);
+
+    /// <summary>Prints a document, and holds it and the finished page against what it may show.</summary>
+    internal string Print(Document document, Output output, EvidenceBook evidence)
     {
-        Document document = new([.. blocks], FigurePoints.Of(problem));
+        Refuse(new DocumentAudit(evidence, table).Of(document));
         InlineWriter writer = output == Output.Latex ? new LatexWriter(document.Points) : new MarkdownWriter();
-        return Options.House.Templates(writer.Folder).Print(document, writer);
+        Marks marks = new();
+        string page = Options.House.Templates(writer.Folder).Print(document, writer, marks);
+        Refuse(TextAudit.Of(page, marks, writer));
+        return Marks.Strip(page);
+    }
+
+    private static void Refuse(IEnumerable<Finding> findings)
+    {
+        if (findings.Distinct().ToArray() is { Length: > 0 } strangers) throw new PrintAuditException([.. strangers]);
     }
 
     private static string Plain(Items<Inline> runs) => PlainWriter.Text.Write(runs);

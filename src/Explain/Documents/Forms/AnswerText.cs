@@ -30,12 +30,7 @@ internal sealed class AnswerText(Speaker speaker, IClaims claims)
     }
 
     /// <summary>The quantity that an answer gives: the one asked for, or the one that the claim found.</summary>
-    public Symbol? QuantityOf(Answer answer, AnswerValue value) => value.Item is null && answer.For.Wanted is { } wanted ? wanted : claims.Find(value.From) switch
-    {
-        Calculation c => c.Target,
-        { Says: Compare { Terms: [SymbolUse use, ..] } } => use.Symbol,
-        _ => answer.For.Wanted,
-    };
+    public Symbol? QuantityOf(Answer answer, AnswerValue value) => value.Item is null && answer.For.Wanted is { } wanted ? wanted : claims.QuantityOf(value.From) ?? answer.For.Wanted;
 
     /// <summary>The number as an answer, with its unit.</summary>
     public MathPiece Rounded(Value number, Rounding rule) => speaker.Math.Number(NumberText.Rounded(number, rule), rule.UnitFor(number.Unit));

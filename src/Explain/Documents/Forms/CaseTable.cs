@@ -51,7 +51,7 @@ internal sealed class CaseTable(Page page, CalculationLines lines, PassageBlocks
         && all.Select(c => c.Bindings.First(b => b.Of == use.Symbol).Is).Distinct().ToArray() is [var one] ? one : null);
 
     private Items<Inline> Label(Step step, Items<Inline> text) => page.Numbers.Of(step.Id) is not { } number ? text
-        : text.Count == 0 ? [new WordRun(number + ".")] : [new WordRun(number + ". "), .. text];
+        : text.Count == 0 ? [new StepRun(number), new WordRun(".")] : [new StepRun(number), new WordRun(". "), .. text];
 
     private static bool IsAlike(Items<Case> cases, Calculation first) => cases.All(c => c.Steps.OfType<Calculation>().Any(s => s.Target == first.Target && s.Formula == first.Formula));
 

@@ -17,8 +17,8 @@ internal sealed class CheckBlocks(Page page)
             Items<Inline> reason = page.Reason(steps[i]);
             Items<Inline> says = steps[i] is Calculation ? [] : [.. page.Speaker.Say(steps[i].Says), new WordRun(": ")];
             bool tests = steps[i] is Deduction && (last || steps[i + 1] is Calculation);
-            yield return new ParagraphBlock([], [.. Sentence.Join([lead, Sentence.Of([.. says, .. reason])]), .. tests ? [new WordRun(Tick)] : (Items<Inline>)[]]);
-            if (steps[i] is Calculation calculation) yield return new DisplayBlock([lines.Chain(calculation)]);
+            yield return new ParagraphBlock([], [.. Sentence.Join([lead, Sentence.Of([.. says, .. reason])]), .. tests ? [new WordRun(Tick)] : (Items<Inline>)[]]) { Of = [steps[i].Id] };
+            if (steps[i] is Calculation calculation) yield return new DisplayBlock([lines.Chain(calculation)]) { Of = [calculation.Id] };
         }
 
         foreach (Block remark in page.Remarks(section.Passage.Remarks)) yield return remark;

@@ -37,10 +37,5 @@ internal sealed class ComparisonLine(Speaker speaker, IClaims claims)
         return MathBuilder.Chain([speaker.Math.Term(term), speaker.Math.Term(bound), speaker.Math.Value(value, isGiven: term is Quantity)]);
     }
 
-    private ValueOf? Value(Symbol symbol, Items<ClaimId> from) => from.Where(id => claims.Find(id) switch
-    {
-        Calculation c => c.Target == symbol,
-        { Says: Compare { Terms: [SymbolUse use, ..] } } => use.Symbol == symbol,
-        _ => false,
-    }).Select(id => new ValueOf(id)).FirstOrDefault();
+    private ValueOf? Value(Symbol symbol, Items<ClaimId> from) => from.Where(id => claims.QuantityOf(id) == symbol).Select(id => new ValueOf(id)).FirstOrDefault();
 }

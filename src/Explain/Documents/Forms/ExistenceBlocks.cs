@@ -11,10 +11,11 @@ internal sealed class ExistenceBlocks(Page page, CalculationLines lines, Passage
     {
         Step[] before = [.. passage.Steps.Take(passage.Steps.Count - 1)];
         Step verdict = passage.Steps[^1], titled = passage.Steps.FirstOrDefault(s => s.Title is not null) ?? verdict;
+        Items<ClaimId> all = [.. passage.Steps.Select(s => s.Id)];
         MathPiece[] display = [.. before.SelectMany(Display)];
         Items<Inline> reason = Sentence.Join(before.Select(Said)), end = Sentence.Join(blocks.Reason(verdict), [new Strong(Sentence.Of(page.Speaker.Say(verdict.Says)))]);
-        if (display.Length == 0) yield return blocks.Block(titled, Sentence.Join(reason, end), []);
-        else yield return blocks.Block(titled, reason, [new DisplayBlock([.. display]), new ParagraphBlock([], end)]);
+        if (display.Length == 0) yield return blocks.Block(titled, Sentence.Join(reason, end), []) with { Of = all };
+        else yield return blocks.Block(titled, reason, [new DisplayBlock([.. display]), new ParagraphBlock([], end)]) with { Of = all };
         foreach (Block remark in page.Remarks(passage.Remarks)) yield return remark;
     }
 

@@ -5,7 +5,7 @@ internal sealed class InstructionBlocks(Page page)
 {
     public IEnumerable<Block> Of(Passage passage)
     {
-        yield return new ListBlock(Numbered: true, [.. passage.Steps.Select(Entry)]);
+        yield return new ListBlock(Numbered: true, [.. passage.Steps.Select(Entry)]) { Of = [.. passage.Steps.SelectMany(Solution.Within).Select(s => s.Id)] };
         foreach (Block remark in page.Remarks(passage.Remarks)) yield return remark;
     }
 

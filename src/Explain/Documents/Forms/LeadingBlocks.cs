@@ -9,10 +9,10 @@ internal sealed class LeadingBlocks(Page page, CalculationLines lines, PassageBl
     {
         Calculation first = Leading.Value(split.Cases[0]);
         Items<Inline> title = split.Title is { } own ? page.Sentence(own) : page.Sentence(StepWords.PossibleValues(first.Target));
-        yield return blocks.Block(split, blocks.Reason(split), [new DisplayBlock([Values(split)])]) with { Title = title };
+        yield return blocks.Block(split, blocks.Reason(split), [new DisplayBlock([Values(split)])]) with { Title = title, Of = [split.Id, .. split.Cases.Select(c => Leading.Value(c).Id)] };
         Step test = Leading.Tests(split.Cases[0])[0];
         Items<Inline> reason = Sentence.Join(split.Cases.Select(c => blocks.Reason(Leading.Tests(c)[0])).Distinct());
-        yield return new StepBlock(blocks.Number([page.Numbers.Of(test.Id)!]), page.Sentence(StepWords.TestEach()), reason, [new ListBlock(Numbered: false, [.. split.Cases.Select((c, i) => Test(split, c, i))])]);
+        yield return new StepBlock(blocks.Number([page.Numbers.Of(test.Id)!]), page.Sentence(StepWords.TestEach()), reason, [new ListBlock(Numbered: false, [.. split.Cases.Select((c, i) => Test(split, c, i))])]) { Of = [.. split.Cases.SelectMany(c => Leading.Tests(c)).Select(t => t.Id)] };
     }
 
     /// <summary>angle ABC = 58.769…° or 180° − 58.769…° = 121.230…°.</summary>

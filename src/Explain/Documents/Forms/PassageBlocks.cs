@@ -60,12 +60,12 @@ internal sealed class PassageBlocks(Page page)
     }
 
     public StepBlock Block(Step step, Items<Inline> reason, IEnumerable<Block> body) =>
-        new(Number(page.Numbers.Of(step.Id) is { } number ? [number] : []), Title(step), reason, [.. body, .. page.Remarks(step.Remarks)]);
+        new(Number(page.Numbers.Of(step.Id) is { } number ? [number] : []), Title(step), reason, [.. body, .. page.Remarks(step.Remarks)]) { Of = step is Series ? [.. Solution.Within(step).Select(s => s.Id)] : [step.Id] };
 
     public Items<Inline> Reason(Step step) => Sentence.Of(page.Reason(step));
 
     /// <summary>Step 5. Steps 5 and 6.</summary>
-    public Items<Inline> Number(Items<string> numbers) => numbers.Count == 0 ? [] : Sentence.Of(page.Speaker.Say(PageWords.Step(numbers.Count, numbers)));
+    public Items<Inline> Number(Items<string> numbers) => numbers.Count == 0 ? [] : Sentence.Of(page.Speaker.Say(PageWords.Step(numbers.Count, numbers), ("numbers", page.Speaker.And([.. numbers.Select(n => (Items<Inline>)[new StepRun(n)])]))));
 
     public Items<Inline> Title(Step step) => step.Title is { } title ? page.Sentence(title) : step switch
     {
@@ -92,13 +92,13 @@ internal sealed class PassageBlocks(Page page)
     private IEnumerable<Block> Table(Step[] steps) =>
     [
         new StepTableBlock([.. Headings.Select(h => Sentence.Capital(page.Speaker.Say(h)))], [.. steps.SelectMany(Rows)]),
-        .. steps.SelectMany(s => page.Remarks(s.Remarks)),
+        .. steps.SelectMany(s => page.Remarks(s.Remarks).Select(r => r with { Of = [s.Id] })),
     ];
 
     private static Phrase[] Headings => [PageWords.StepColumn(), PageWords.StatementColumn(), PageWords.ReasonColumn()];
 
     private IEnumerable<StepRow> Rows(Step step) => step is Algebra algebra ? AlgebraRows(algebra)
-        : [new(page.Numbers.Of(step.Id) ?? "", Says(step), page.Reason(step))];
+        : [new(page.Numbers.Of(step.Id) ?? "", Says(step), page.Reason(step), step.Id)];
 
     /// <summary>What a step states: a count stands out, a comparison shows its numbers.</summary>
     public Items<Inline> Says(Step step) => step.Says switch
@@ -111,5 +111,5 @@ internal sealed class PassageBlocks(Page page)
     private IEnumerable<StepRow> AlgebraRows(Algebra algebra) => StepNumbers.LinesOf(algebra, page.Detail).Select((line, i) => new StepRow(
         page.Numbers.OfLine(algebra, i, page.Detail) ?? "",
         [new MathRun(page.Speaker.Math.Compare(Compare.Equal(line.Says.Left, line.Says.Right)))],
-        i == 0 ? page.Reason(algebra) : MoveReason.Of(line.By, page.Speaker)));
+        i == 0 ? page.Reason(algebra) : MoveReason.Of(line.By, page.Speaker), algebra.Id));
 }

@@ -13,8 +13,8 @@ internal sealed class SplitBlocks(Page page, PassageUse use, CalculationLines li
     }
 
     private IEnumerable<Block> Rest(Split split, Items<Case> cases) => Leading.Is(split) && cases is [var only] ? Steps(only)
-        : Skeleton.IsShared(cases) ? [table.Of(cases, Leading.Is(split) ? [.. split.Cases.Where(c => c.End == CaseEnd.Holds).Select(Leading.Value)] : [])]
-        : cases.SelectMany(One);
+        : Skeleton.IsShared(cases) ? [table.Of(cases, Leading.Is(split) ? [.. split.Cases.Where(c => c.End == CaseEnd.Holds).Select(Leading.Value)] : []) with { Of = Ids(split) }]
+        : cases.SelectMany(c => One(c, split));
 
     /// <summary>The cases as a display where they are formulas, otherwise as words.</summary>
     private IEnumerable<Block> Says(Split split) => split.Says is AnyOf any && any.Of.All(s => s is Compare)
@@ -35,16 +35,18 @@ internal sealed class SplitBlocks(Page page, PassageUse use, CalculationLines li
     /// <summary>What would follow under other circumstances: a row a case, and what it leads to.</summary>
     private TableBlock Outcomes(Split split) => new(
         [[.. Capital(PageWords.CaseColumn())], [.. Capital(PageWords.OutcomeColumn())]],
-        [.. split.Cases.Select(c => (Items<Items<Inline>>)[page.Speaker.Say(c.Assume), c.Steps.Count > 0 ? page.Speaker.Say(c.Steps[^1].Says) : []])]);
+        [.. split.Cases.Select(c => (Items<Items<Inline>>)[page.Speaker.Say(c.Assume), c.Steps.Count > 0 ? page.Speaker.Say(c.Steps[^1].Says) : []])]) { Of = Ids(split) };
 
-    private IEnumerable<Block> One(Case one)
+    private IEnumerable<Block> One(Case one, Split split)
     {
-        yield return new ParagraphBlock(Sentence.Of(table.NameOf(one)), []);
+        yield return new ParagraphBlock(Sentence.Of(table.NameOf(one)), []) { Of = [split.Id] };
         foreach (Block block in Steps(one)) yield return block;
         if (one.End != CaseEnd.Holds) yield return new ParagraphBlock([], page.Sentence(one.End == CaseEnd.Impossible ? StepWords.Impossible() : StepWords.NotThisProblem()));
     }
 
     private IEnumerable<Block> Steps(Case one) => blocks.Of(new Passage(PassageUse.Working, one.Steps), new Dictionary<ClaimId, Block>());
+
+    private static Items<ClaimId> Ids(Split split) => [.. Solution.Within(split).Select(s => s.Id)];
 
     private Items<Inline> Capital(Phrase phrase) => Sentence.Capital(page.Speaker.Say(phrase));
 }

@@ -2,8 +2,8 @@ using Scriban.Runtime;
 
 namespace Explain;
 
-/// <summary>What a template is given for a block: its parts as escaped strings, absent parts as null.</summary>
-internal sealed class BlockModel(InlineWriter writer, Func<Block, string> print)
+/// <summary>What a template is given for a block: its parts as escaped strings between marks, absent parts as null.</summary>
+internal sealed class BlockModel(InlineWriter writer, Marks marks, Func<Block, string> print)
 {
     /// <summary>The name of the block's template, without its ending.</summary>
     public static string TemplateOf(Block block) => block switch
@@ -25,11 +25,11 @@ internal sealed class BlockModel(InlineWriter writer, Func<Block, string> print)
     public ScriptObject Of(Block block) => block switch
     {
         HeadingBlock h => Model(("level", h.Level), ("text", Bold(h.Text)), ("label", h.Label)),
-        ParagraphBlock p => Model(("lead", Bold(p.Lead)), ("text", p.Lead.Count > 0 ? Text(p.Text) : writer.Line(p.Text))),
+        ParagraphBlock p => Model(("lead", Bold(p.Lead)), ("text", p.Lead.Count > 0 ? Text(p.Text) : marks.Put(writer.Line(p.Text)))),
         StepBlock s => Model(("number", Bold(s.Number)), ("title", Bold(s.Title)), ("reason", Text(s.Reason)), ("body", Many(s.Body.Select(print)))),
         StepTableBlock t => Model(("headings", Many(t.Headings)), ("rows", Many(t.Rows.Select(Row)))),
-        DisplayBlock d => Model(("lines", Many(d.Lines.SelectMany(writer.Display)))),
-        ListBlock l => Model(("numbered", l.Numbered), ("entries", Many(l.Entries.Select(writer.Line)))),
+        DisplayBlock d => Model(("lines", Many(d.Lines.SelectMany(writer.Display).Select(marks.Put)))),
+        ListBlock l => Model(("numbered", l.Numbered), ("entries", Many(l.Entries.Select(writer.Line).Select(marks.Put)))),
         TableBlock t => Model(("headings", Many(t.Headings)), ("rows", Many(t.Rows.Select(Many))), ("columns", Many(ColumnWidths.Of(t))), ("gaps", t.Headings.Count - 1)),
         FigureBlock f => Model(("lead", Bold(f.Lead)), ("text", Text(f.Text))),
         AnswerBlock a => Model(("lead", Bold(a.Lead)), ("text", Text(a.Text)), ("entries", Many(a.Entries)), ("note", Text(a.Note))),
@@ -41,13 +41,13 @@ internal sealed class BlockModel(InlineWriter writer, Func<Block, string> print)
     /// <summary>What the template of the page is given: its blocks, printed.</summary>
     public ScriptObject OfPage(IEnumerable<string> blocks) => Model(("blocks", Many(blocks)));
 
-    private ScriptObject Row(StepRow row) => Model(("number", row.Number), ("statement", Text(row.Statement)), ("reason", Text(row.Reason)));
+    private ScriptObject Row(StepRow row) => Model(("number", marks.Put(row.Number)), ("statement", Text(row.Statement)), ("reason", Text(row.Reason)));
 
-    private string? Text(Items<Inline> runs) => runs.Count == 0 ? null : writer.Write(runs);
+    private string? Text(Items<Inline> runs) => runs.Count == 0 ? null : marks.Put(writer.Write(runs));
 
-    private string? Bold(Items<Inline> runs) => runs.Count == 0 ? null : writer.Bold(runs);
+    private string? Bold(Items<Inline> runs) => runs.Count == 0 ? null : marks.Put(writer.Bold(runs));
 
-    private ScriptArray Many(Items<Items<Inline>> items) => Many(items.Select(writer.Write));
+    private ScriptArray Many(Items<Items<Inline>> items) => Many(items.Select(writer.Write).Select(marks.Put));
 
     private static ScriptArray Many(IEnumerable<object> items) => [.. items];
 

@@ -30,6 +30,8 @@ internal static class ColumnWidths
     private static double Width(Inline run, Func<string, int> text) => run switch
     {
         WordRun w => text(w.Text),
+        StepRun s => text(s.Number),
+        CountRun c => text(c.Text),
         UserRun u => text(u.Text),
         MathRun m => MathWidth.Of(m.Is),
         Strong s => s.Runs.Sum(r => Width(r, text)),

@@ -17,6 +17,10 @@ internal abstract class InlineWriter
     /// <summary>A formula on a line of its own, or on several where it is too long for one.</summary>
     public abstract IEnumerable<string> Display(MathPiece line);
 
+    /// <summary>What a reader sees of a template's own text: without commands, lengths and other markup of the output.</summary>
+    /// <param name="text">What stands between two parts of a block.</param>
+    public abstract string Visible(string text);
+
     protected abstract string Words(string text);
 
     protected abstract string User(string text);
@@ -30,6 +34,8 @@ internal abstract class InlineWriter
     private string Write(Inline run) => run switch
     {
         WordRun w => Words(w.Text),
+        StepRun s => Words(s.Number),
+        CountRun c => Words(c.Text),
         UserRun u => User(u.Text),
         MathRun m => Mathematics(m.Is),
         Strong s => Strong(Write(s.Runs)),

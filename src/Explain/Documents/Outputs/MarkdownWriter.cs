@@ -1,13 +1,17 @@
+using System.Text.RegularExpressions;
+
 namespace Explain;
 
 /// <summary>Runs in Markdown: mathematics that fits in a line is plain text, other mathematics is TeX.</summary>
-internal sealed class MarkdownWriter : InlineWriter
+internal sealed partial class MarkdownWriter : InlineWriter
 {
     public override string Folder => "markdown";
 
     public override IEnumerable<string> Display(MathPiece line) => [MathTex.Write(line)];
 
     public override string Line(Items<Inline> runs) => MarkdownEscape.AtStart(Write(runs));
+
+    public override string Visible(string text) => Tag.Replace(text, "");
 
     protected override string Words(string text) => MarkdownEscape.Text(text);
 
@@ -20,4 +24,7 @@ internal sealed class MarkdownWriter : InlineWriter
     protected override string Strong(string inner) => "**" + inner + "**";
 
     protected override string Emphasis(string inner) => "*" + inner + "*";
+
+    [GeneratedRegex("</?[A-Za-z][^<>]*>")]
+    private static partial Regex Tag { get; }
 }

@@ -13,6 +13,8 @@ internal sealed class PlainWriter : InlineWriter
 
     public override IEnumerable<string> Display(MathPiece line) => [MathPlain.Write(line)];
 
+    public override string Visible(string text) => text;
+
     protected override string Words(string text) => text;
 
     protected override string User(string text) => text;

@@ -44,13 +44,13 @@ internal sealed class TemplateSet
         return new(all);
     }
 
-    /// <summary>Prints a document: its blocks, in the frame of a page.</summary>
+    /// <summary>Prints a document: its blocks, in the frame of a page. Every part of a block stands between marks.</summary>
     /// <exception cref="TemplateException">A template of a house fails, or goes over a limit.</exception>
-    public string Print(Document document, InlineWriter writer)
+    public string Print(Document document, InlineWriter writer, Marks marks)
     {
         TemplateContext context = Context();
         BlockModel models = null!;
-        models = new(writer, Block);
+        models = new(writer, marks, Block);
         return Fill(Page, models.OfPage(document.Blocks.Select(Block))) + "\n";
 
         string Block(Block block) => Fill(BlockModel.TemplateOf(block), models.Of(block));

@@ -45,7 +45,7 @@ internal sealed class Speaker
         Varies v => Say(StatementWords.Decreases(v.What, v.With)),
         Taken taken => Say(taken.Words),
         MostOf most => Say(StatementWords.MostOf(most.What, most.With)),
-        _ => [.. StatementGrammar.Pieces(statement, Style.English).Select(Piece)],
+        _ => [.. StatementGrammar.Pieces(statement, Style.English).SelectMany(Piece)],
     };
 
     /// <summary>An object of the figure by its name: A, AB, angle ABC or ∠ABC.</summary>
@@ -87,10 +87,10 @@ internal sealed class Speaker
         {
             if (piece is WordingWords words)
             {
-                runs.Add(new WordRun(closing && words.Text.IndexOf(')', StringComparison.Ordinal) is >= 0 and var end ? words.Text[(end + 1)..] : words.Text));
+                runs.Add(new WordRun(closing && words.Text.IndexOf(')', StringComparison.Ordinal) is >= 0 and var end ? words.Text[(end + 1)..] : words.Text, id));
                 closing = false;
             }
-            else if (piece is WordingChoice choice) runs.Add(new WordRun(count(choice.Name) == 1 ? choice.One : choice.Other));
+            else if (piece is WordingChoice choice) runs.Add(new WordRun(count(choice.Name) == 1 ? choice.One : choice.Other, id));
             else if (place(piece.Places!, (piece as WordingSlot)?.How) is { Count: > 0 } placed) runs.AddRange(placed);
             else closing = Open(runs);
         }
@@ -102,7 +102,7 @@ internal sealed class Speaker
     private static bool Open(List<Inline> runs)
     {
         if (runs is not [.., WordRun last] || last.Text.LastIndexOf(" (", StringComparison.Ordinal) is not (>= 0 and var open) || last.Text.IndexOf(')', open) >= 0) return false;
-        runs[^1] = new WordRun(last.Text[..open]);
+        runs[^1] = last with { Text = last.Text[..open] };
         return true;
     }
 
@@ -139,7 +139,7 @@ internal sealed class Speaker
         FormulaArg f => Say(f.Is),
         ValueArg v => [new MathRun(Math.Value(v.Is))],
         StepArg s => Steps(s.Are),
-        CountArg c => [new WordRun(c.Is.ToString(System.Globalization.CultureInfo.InvariantCulture))],
+        CountArg c => [new CountRun(c.Is)],
         PhraseArg p => Say(p.Is),
         TextArg t => [new UserRun(t.Is)],
         ListArg l => And([.. l.Are.Select(Say)]),
@@ -158,7 +158,7 @@ internal sealed class Speaker
     private Items<Inline> Steps(Items<ClaimId> ids)
     {
         Items<string> numbers = Numbers(ids);
-        return numbers.Count == 0 ? [] : Say(StepWords.Steps(numbers.Count, numbers), ("numbers", And([.. numbers.Select(n => (Items<Inline>)[new WordRun(n)])])));
+        return numbers.Count == 0 ? [] : Say(StepWords.Steps(numbers.Count, numbers), ("numbers", And([.. numbers.Select(n => (Items<Inline>)[new StepRun(n)])])));
     }
 
     private Items<string> Numbers(Items<ClaimId> ids) => [.. ids.Select(claims.NumberOf).OfType<string>().Distinct(StringComparer.Ordinal)];
@@ -166,12 +166,12 @@ internal sealed class Speaker
     private Items<Inline> List(Items<Items<Inline>> items, Phrase two, Phrase last) => items.Count < 2 ? items.Count == 0 ? [] : items[0]
         : [.. Separate([.. items.Take(items.Count - 1)]), .. Say(items.Count == 2 ? two : last), .. items[items.Count - 1]];
 
-    private Inline Piece(StatementPiece piece) => piece switch
+    private Items<Inline> Piece(StatementPiece piece) => piece switch
     {
-        { Formula: { } formula } => new MathRun(Math.Term(formula)),
-        { Named: Point or Line or Polygon or Circle } => new MathRun(new MathName(piece.Words)),
-        { Named: Corner c } when Style.English == English.UnitedStates => Say(c)[0],
-        _ => new WordRun(piece.Words),
+        { Formula: { } formula } => [new MathRun(Math.Term(formula))],
+        { Named: Point or Line or Polygon or Circle } => [new MathRun(new MathName(piece.Words))],
+        { Named: Corner c } => Say(c),
+        _ => [new WordRun(piece.Words)],
     };
 
     private static MathName Letters(Corner corner) => new(corner.First.Name + corner.Vertex.Name + corner.Second.Name);

@@ -14,7 +14,8 @@ internal sealed class Batch(SolveOptions options, Streams streams)
         foreach (string file in options.Files)
         {
             if (cancel.IsCancellationRequested) return ExitCode.Cancelled;
-            codes.Add(Guarded(file));
+            codes.Add(Guarded(file, cancel));
+            if (codes.Contains(ExitCode.Cancelled)) return ExitCode.Cancelled;
         }
 
         return Ended(codes);
@@ -27,16 +28,25 @@ internal sealed class Batch(SolveOptions options, Streams streams)
         : !codes.Contains(ExitCode.AtFault) ? ExitCode.Solved
         : options.Files.Length > 1 ? ExitCode.SomeFailed : ExitCode.AtFault;
 
-    private ExitCode Guarded(string file)
+    private ExitCode Guarded(string file, CancellationToken cancel)
     {
         try
         {
-            return One(file);
+            return One(file, cancel);
+        }
+        catch (OperationCanceledException)
+        {
+            return ExitCode.Cancelled;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
             streams.Error.WriteLine($"{file}: {fault.Message}");
             return ExitCode.Unusable;
+        }
+        catch (PrintAuditException audit)
+        {
+            new Report(file, renderer, streams.Error).Findings(audit);
+            return ExitCode.Unverified;
         }
         catch (Exception fault)
         {
@@ -45,10 +55,10 @@ internal sealed class Batch(SolveOptions options, Streams streams)
         }
     }
 
-    private ExitCode One(string file)
+    private ExitCode One(string file, CancellationToken cancel)
     {
         Problem problem = Source.Read(file, streams.In);
-        SolveResult result = solver.Solve(problem);
+        SolveResult result = solver.Solve(problem, cancel);
         Report report = new(file, renderer, streams.Error);
         if (options.Format == Format.Json) target.Write(file, AnswersJson.Write(file, result, renderer));
         switch (result)

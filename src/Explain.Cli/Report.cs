@@ -16,10 +16,15 @@ internal sealed class Report(string file, Renderer renderer, TextWriter error)
         foreach (Warning w in solution.Warnings) Say(file + ", warning", renderer.Say(w.Message), null, w.Code);
     }
 
-    public void Findings(Failed failed)
+    public void Findings(Failed failed) => Findings(failed.Findings, "the solution failed its own verification, so there is no answer. Please report it.");
+
+    public void Findings(PrintAuditException audit) =>
+        Findings(audit.Findings, "the page would hold something that is not in its solution, so it is not printed. Please report it, or correct the template that brings it.");
+
+    private void Findings(Items<Finding> findings, string what)
     {
-        error.WriteLine($"{file}: the solution failed its own verification, so there is no answer. Please report it.");
-        foreach (Finding f in failed.Findings) error.WriteLine($"  {f.Test}{(f.Claim is { } claim ? $", {claim}" : "")}: {f.Detail}");
+        error.WriteLine($"{file}: {what}");
+        foreach (Finding f in findings) error.WriteLine($"  {f.Test}{(f.Claim is { } claim ? $", {claim}" : "")}: {f.Detail}");
     }
 
     /// <summary>line 5; lines 5 and 6; lines 4 to 6; lines 4, 6 and 9; with a comma before.</summary>

@@ -64,6 +64,19 @@ public sealed class ExitCodeTests : IDisposable
     }
 
     [Fact]
+    public void A_template_that_brings_a_number_is_3_and_nothing_is_written()
+    {
+        House house = House.Of(KeyValuePair.Create("markdown/answer.scriban", "> **{{ lead }}** {{ text }} (7 marks)"));
+        StringWriter output = new(), error = new() { NewLine = "\n" };
+        string target = Path.Combine(folder.FullName, "audited");
+        Batch batch = new(new([Demo.Path(Demo.Mast)], Form.Answer, Format.Markdown, new() { House = house }, target, false), new(TextReader.Null, output, error));
+        Assert.Equal((ExitCode.Unverified, ""), (batch.Run(CancellationToken.None), output.ToString()));
+        Assert.False(Directory.Exists(target));
+        Assert.Contains("something that is not in its solution", error.ToString(), StringComparison.Ordinal);
+        Assert.EndsWith("  V8: template number 7\n", error.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Into_a_folder_goes_one_file_a_problem_and_two_of_one_name_are_refused()
     {
         string target = Path.Combine(folder.FullName, "out");

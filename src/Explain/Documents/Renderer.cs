@@ -20,7 +20,7 @@ public sealed class Renderer
     public Renderer(RendererOptions? options = null)
     {
         Options = options ?? new RendererOptions();
-        table = Options.House.Words(WordingTable.For(Options.English).With(Options.Wording.SelectMany(House.Lines)), Options.English);
+        table = Options.House.Words(Own(WordingTable.For(Options.English), [.. Options.Wording.SelectMany(House.Lines)]), Options.English);
         speaker = new Speaker(table, Style(RoundingKept.Figures([])), NoClaims.All, Story.None);
     }
 
@@ -95,6 +95,14 @@ public sealed class Renderer
     {
         (Items<Inline> lower, Items<Inline> upper) = new AnswerText(speaker, NoClaims.All).Ends(value.Bounds!, value);
         return (Plain(lower), Plain(upper));
+    }
+
+    /// <summary>The words with those of the user's own rules and phrases; one that the library words as well is held against its words.</summary>
+    private static WordingTable Own(WordingTable library, Items<WordingLine> lines)
+    {
+        foreach (WordingLine line in lines)
+            if (library.Find(line.Id) is { } standard) HouseWords.Check(line, standard);
+        return library.With(lines);
     }
 
     private Page PageOf(Solution solution) => new(solution, table, Style(RoundingKept.Figures(solution.Parts.SelectMany(p => p.Answers))), Options.Detail);

@@ -12,7 +12,7 @@ public sealed record RendererOptions
     /// <summary>The decimal sign; a point by default.</summary>
     public DecimalSign Numbers { get; init; }
 
-    /// <summary>Texts of wording files for rules and phrases of the user's own, one phrase a line.</summary>
+    /// <summary>Texts of wording files for rules and phrases of the user's own, one phrase a line. Digits in them stand for numbers of these rules.</summary>
     public Items<string> Wording { get; init; }
 
     /// <summary>Wordings and templates that take the place of the library's.</summary>

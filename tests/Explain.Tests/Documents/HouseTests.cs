@@ -42,6 +42,25 @@ public sealed class HouseTests
     }
 
     [Theory]
+    [InlineData("step.find: find {what} in 7 steps", "7")]
+    [InlineData("angle-sum-of-a-triangle: \"the angles of a triangle add up to 190°\"", "190")]
+    [InlineData("sine-ratio: \"{opposite} is opposite {angle} in {triangle} at {corner}, so look at angle AXQ\"", "AXQ")]
+    [InlineData("list.two-and: \" and ½ of \"", "½")]
+    [InlineData("page.plan: Plan B", "B")]
+    [InlineData("page.assumptions: \"{n|one=assumption|other=2 assumptions}\"", "2")]
+    public void AWordingWithANumberOrANameOfItsOwn_IsAnError(string line, string stranger)
+    {
+        Assert.Equal(stranger, Assert.Throws<WordingException>(() => Page(Of("house.wording.yaml", line))).Stranger);
+        Assert.Equal(stranger, Assert.Throws<WordingException>(() => new Renderer(new RendererOptions { Wording = [line] })).Stranger);
+    }
+
+    [Theory]
+    [InlineData("angle-sum-of-a-triangle: \"in every triangle the angles make 180°\"")]
+    [InlineData("number.4: 4")]
+    [InlineData("cosine-rule.again: \"cosine rule (SAS or SSS). A side, {side}, is opposite {between}\"")]
+    public void TheNumbersOfTheRuleItself_MayStandInAWording(string line) => Assert.NotEmpty(Page(Of("house.wording.yaml", line)));
+
+    [Theory]
     [InlineData("step.find: {what")]
     [InlineData("step.find work out {what}")]
     public void ALineThatCannotBeRead_IsAnError(string line) => Assert.Throws<WordingException>(() => Page(Of("house.wording.yaml", line)));

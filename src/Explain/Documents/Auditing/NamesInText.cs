@@ -20,5 +20,5 @@ internal static class NamesInText
 
     /// <summary>The word A or I, where a sentence may begin.</summary>
     private static bool IsWord(string text, int start, int end) => text[start..end] is "A" or "I" && end + 1 < text.Length && text[end] == ' ' && char.IsLower(text[end + 1])
-        && text[..start].TrimEnd() is "" or [.., '.' or '?' or '!' or ':'];
+        && (text[..start].TrimEnd() is not [.., var before] || !(char.IsLetterOrDigit(before) || before is ',' or ';' or ')'));
 }

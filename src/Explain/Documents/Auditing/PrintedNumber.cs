@@ -36,7 +36,7 @@ internal sealed record PrintedNumber(Fraction Is, string Digits, bool Continues)
         if (Continues || answer.Value is not { } value) return false;
         Rounding rule = AnswerText.RoundingOf(answer, value);
         Unit unit = rule.UnitFor(value.Unit);
-        return Shows(value.In(unit)) || IsRounded(value.In(unit), rule) || answer.Bounds is { } bounds && (IsEnd(bounds, unit, rule) || Digits == Margin.Of(value, bounds, rule).Digits);
+        return Shows(value.In(unit)) || IsRounded(value.In(unit), rule) || answer.Bounds is { } bounds && (IsEnd(bounds, unit) || Digits == Margin.Of(value, bounds, rule).Digits);
     }
 
     private bool IsRounded(Value value, Rounding rule)
@@ -45,11 +45,12 @@ internal sealed record PrintedNumber(Fraction Is, string Digits, bool Continues)
         return (Is / step).Denominator.IsOne && off <= step / 2 + value.True.Width;
     }
 
-    /// <summary>Ends are rounded outwards, to one place more than the answer at most.</summary>
-    private bool IsEnd(Bounds bounds, Unit unit, Rounding rule)
+    /// <summary>Ends are rounded outwards, by less than one of the last place shown.</summary>
+    private bool IsEnd(Bounds bounds, Unit unit)
     {
-        Value lower = bounds.Lower.In(unit), upper = bounds.Upper.In(unit);
-        return Is <= lower.True.High && lower.True.Low - Is <= StepOf(lower, rule) || Is >= upper.True.Low && Is - upper.True.High <= StepOf(upper, rule);
+        Fraction last = Decimals.TenTo(-Places);
+        Enclosure lower = bounds.Lower.In(unit).True, upper = bounds.Upper.In(unit).True;
+        return Is <= lower.High && lower.High - Is < last || Is >= upper.Low && Is - upper.Low < last;
     }
 
     /// <summary>The step between two numbers that a rule lets stand at this size.</summary>

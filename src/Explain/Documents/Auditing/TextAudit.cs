@@ -1,10 +1,9 @@
 using System.Globalization;
-using System.Text.RegularExpressions;
 
 namespace Explain;
 
 /// <summary>Finds numbers and names on a finished page that its templates brought.</summary>
-internal static partial class TextAudit
+internal static class TextAudit
 {
     public static IEnumerable<Finding> Of(string page, Marks marks, InlineWriter writer)
     {
@@ -24,16 +23,15 @@ internal static partial class TextAudit
 
     private static IEnumerable<string> Strangers(string text) => NumbersInText.Of(text).Select(n => "number " + n).Concat(NamesInText.Of(text).Select(n => "name " + n));
 
-    /// <summary>The text without the number of a list's entry, which counts on from the entry before or from 1.</summary>
+    /// <summary>The text without the number of a list's entry, which counts on from the entry before or from 1: what the entry says follows straight after it.</summary>
     private static string Unnumbered(string text, ref int listed)
     {
-        if (EntryNumber.Match(text) is not { Success: true } match || !int.TryParse(match.Groups[1].Value, NumberStyles.None, CultureInfo.InvariantCulture, out int number)) return text;
+        const string Dot = ". ";
+        if (!text.EndsWith(Dot, StringComparison.Ordinal)) return text;
+        int start = text.LastIndexOf('\n') + 1;
+        if (!int.TryParse(text.AsSpan(start, text.Length - Dot.Length - start), NumberStyles.None, CultureInfo.InvariantCulture, out int number)) return text;
         bool counts = number == 1 || number == listed + 1;
         listed = number;
-        return counts ? text[..match.Groups[1].Index] : text;
+        return counts ? text[..start] : text;
     }
-
-    /// <summary>The number of an entry in Markdown, straight before what the entry says.</summary>
-    [GeneratedRegex(@"(?:^|\n)([0-9]+)\. $")]
-    private static partial Regex EntryNumber { get; }
 }

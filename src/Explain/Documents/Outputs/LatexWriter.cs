@@ -1,10 +1,8 @@
-using System.Text.RegularExpressions;
-
 namespace Explain;
 
 /// <summary>Runs in LaTeX.</summary>
 /// <param name="points">The names of the points of the figure: the user's AC is set as mathematics when A and C are points.</param>
-internal sealed partial class LatexWriter(Items<string> points) : InlineWriter
+internal sealed class LatexWriter(Items<string> points) : InlineWriter
 {
     private readonly LatexUserText user = new(points);
 
@@ -12,7 +10,7 @@ internal sealed partial class LatexWriter(Items<string> points) : InlineWriter
 
     public override IEnumerable<string> Display(MathPiece line) => LatexLines.Break(line);
 
-    public override string Visible(string text) => Command.Replace(Length.Replace(Label.Replace(text, ""), ""), " ");
+    public override string Visible(string text) => LatexMarkup.Without(text);
 
     protected override string Words(string text) => LatexEscape.Text(text);
 
@@ -29,14 +27,4 @@ internal sealed partial class LatexWriter(Items<string> points) : InlineWriter
     private static string Bold(string inner) => (inner.Contains('$', StringComparison.Ordinal) ? @"\boldmath " : "") + inner;
 
     protected override string Emphasis(string inner) => @"\emph{" + inner + "}";
-
-    [GeneratedRegex(@"\\label\{[^{}]*\}")]
-    private static partial Regex Label { get; }
-
-    [GeneratedRegex(@"\\[A-Za-z@]+\*?")]
-    private static partial Regex Command { get; }
-
-    /// <summary>A length in em, ex or pt, a share of the line and the width of a column; lengths in units of geometry are none.</summary>
-    [GeneratedRegex(@"\d*\.?\d+((em|ex|pt)\b|(?=\\(line|text|column)width))|(?<=\*)\d+/1000(?=\\relax)")]
-    private static partial Regex Length { get; }
 }

@@ -1,9 +1,7 @@
-using System.Text.RegularExpressions;
-
 namespace Explain;
 
 /// <summary>Runs in Markdown: mathematics that fits in a line is plain text, other mathematics is TeX.</summary>
-internal sealed partial class MarkdownWriter : InlineWriter
+internal sealed class MarkdownWriter : InlineWriter
 {
     public override string Folder => "markdown";
 
@@ -11,7 +9,7 @@ internal sealed partial class MarkdownWriter : InlineWriter
 
     public override string Line(Items<Inline> runs) => MarkdownEscape.AtStart(Write(runs));
 
-    public override string Visible(string text) => Tag.Replace(text, "");
+    public override string Visible(string text) => MarkdownMarkup.Without(text);
 
     protected override string Words(string text) => MarkdownEscape.Text(text);
 
@@ -24,7 +22,4 @@ internal sealed partial class MarkdownWriter : InlineWriter
     protected override string Strong(string inner) => "**" + inner + "**";
 
     protected override string Emphasis(string inner) => "*" + inner + "*";
-
-    [GeneratedRegex("</?[A-Za-z][^<>]*>")]
-    private static partial Regex Tag { get; }
 }

@@ -51,6 +51,7 @@ public sealed class House
     private static void Check(WordingLine line, WordingTable table)
     {
         if (table.Find(line.Id) is not { } standard) throw new WordingException(line.Id, null, Spelling.Nearest(line.Id, table.Ids));
+        HouseWords.Check(line, standard);
         string rule = line.Id.EndsWith(Again, StringComparison.Ordinal) ? line.Id[..^Again.Length] : line.Id;
         Items<RolePattern> roles = RuleBook.Standard.Rules.FirstOrDefault(r => r.Id.Name == rule)?.Roles ?? [];
         string[] supplied = [.. standard.Select(p => p.Places).OfType<string>(), .. roles.Select(r => r.Name), "steps"];

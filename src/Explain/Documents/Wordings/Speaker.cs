@@ -45,7 +45,7 @@ internal sealed class Speaker
         Varies v => Say(StatementWords.Decreases(v.What, v.With)),
         Taken taken => Say(taken.Words),
         MostOf most => Say(StatementWords.MostOf(most.What, most.With)),
-        _ => [.. StatementGrammar.Pieces(statement, Style.English).SelectMany(Piece)],
+        _ => [.. StatementGrammar.Pieces(statement, Style.English).SelectMany(p => Piece(p))],
     };
 
     /// <summary>An object of the figure by its name: A, AB, angle ABC or ∠ABC.</summary>

@@ -5,7 +5,7 @@ internal sealed class Rays(Problem problem)
 {
     private readonly Items<Point>[] lines = [.. Places(problem).Select(Line).Where(l => l.Count > 2)];
 
-    public static IEnumerable<Place> Places(Problem problem) => problem.Figure.SelectMany(f => Flat(f.Says)).OfType<Place>();
+    public static IEnumerable<Place> Places(Problem problem) => problem.Figure.SelectMany(f => Meaning.Of(f.Says)).OfType<Place>();
 
     public IEnumerable<Items<Point>> Lines => lines;
 
@@ -22,8 +22,6 @@ internal sealed class Rays(Problem problem)
         int corner = order.IndexOf(from), i = order.IndexOf(first), j = order.IndexOf(second);
         return corner >= 0 && i >= 0 && j >= 0 && i < corner == j < corner;
     }
-
-    private static IEnumerable<Statement> Flat(Statement statement) => statement is All all ? all.Of.SelectMany(Flat) : [statement];
 
     private static Items<Point> Line(Place place) => place.Kind switch
     {

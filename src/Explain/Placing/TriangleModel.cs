@@ -12,11 +12,11 @@ internal sealed class TriangleModel : IIndependentModel
         return [.. corners.Select(c => sides.AddTo(new Layout(c))).Where(l => Fits(l, problem, bits))];
     }
 
-    private static Polygon? TriangleOf(Place place) => place.Kind is PlaceKind.Triangle or PlaceKind.RightAngledTriangle
-        ? place.Of.OfType<Polygon>().FirstOrDefault(p => p.Corners.Count == 3) : null;
+    private static Polygon? TriangleOf(Place place) => place.Kind == PlaceKind.Triangle ? place.Of.OfType<Polygon>().FirstOrDefault(p => p.Corners.Count == 3) : null;
 
     private static bool Fits(Layout layout, Problem problem, int bits) =>
         problem.Given.All(g => layout.Measure(g.Of) is not { } found || GivenNumbers.Of(g.Value, bits) is not { } value || found.Overlaps(value))
+        && problem.Figure.SelectMany(f => Meaning.Of(f.Says)).OfType<Compare>().All(c => Agree(layout, c, bits))
         && Rays.Places(problem).All(p => p.Kind switch
         {
             PlaceKind.Acute => Turn(layout, p, bits) > 0,
@@ -26,6 +26,10 @@ internal sealed class TriangleModel : IIndependentModel
         });
 
     /// <summary>The sign of 90° less the angle; null where the coordinates cannot tell it from a right angle.</summary>
+    /// <summary>Whether what is stated to be equal comes out equal.</summary>
+    private static bool Agree(Layout layout, Compare says, int bits) => says is not { Between: [Relation.Equal], Terms: [SymbolUse first, var second] }
+        || layout.Measure(first.Symbol) is not { } one || (second is SymbolUse use ? layout.Measure(use.Symbol) : GivenNumbers.Of(second, bits)) is not { } other || one.Overlaps(other);
+
     private static int? Turn(Layout layout, Place place, int bits) =>
         place.Of is [Corner c] && layout.Measure(new Angle(c.First, c.Vertex, c.Second)) is { } angle ? (Enclosure.Of(90, bits) - angle).Sign : null;
 }

@@ -4,16 +4,17 @@ namespace Explain;
 internal sealed class TriangleParameters
 {
     private readonly Dictionary<Symbol, Expr> known = [];
+    private readonly Items<(Symbol First, Symbol Second)> equal;
 
     public TriangleParameters(Polygon triangle, Problem problem, Rays rays)
     {
         (Triangle, Rays) = (triangle, rays);
         foreach (Given given in problem.Given) Learn(rays.Through(given.Of, triangle), given.Value);
-        foreach (Place place in Rays.Places(problem))
-        {
-            if (place is { Kind: PlaceKind.RightAngle, Of: [Corner c] }) Learn(rays.Through(new Angle(c.First, c.Vertex, c.Second), triangle), Expr.Degrees(90));
-            if (place is { Kind: PlaceKind.RightAngledTriangle, Of: [Polygon { Corners: [var a, var b, var d] }, ..] }) Learn(new Angle(a, b, d), Expr.Degrees(90));
-        }
+        foreach (FigureStatement statement in problem.Figure)
+            if (Meaning.Value(statement.Says) is var (of, value)) Learn(rays.Through(of, triangle), value);
+        equal = [.. problem.Figure.SelectMany(f => Meaning.Of(f.Says)).Select(s => Pair(s, rays, triangle)).OfType<(Symbol, Symbol)>()];
+        for (int i = 0; i < equal.Count; i++)
+            foreach ((Symbol first, Symbol second) in equal) Share(first, second);
     }
 
     public Polygon Triangle { get; }
@@ -28,6 +29,18 @@ internal sealed class TriangleParameters
         if (known.TryGetValue(new Angle(others[0], vertex, others[1]), out Expr? own)) return own;
         Expr?[] rest = [.. others.Select(o => known.GetValueOrDefault(new Angle(vertex, o, others.First(p => p != o))))];
         return rest is [{ } first, { } second] ? new Difference(Expr.Degrees(180), new Sum(first, second)) : null;
+    }
+
+    /// <summary>Whether two quantities are stated to be equal.</summary>
+    public bool AreEqual(Symbol first, Symbol second) => equal.Any(e => (e.First == first && e.Second == second) || (e.First == second && e.Second == first));
+
+    private static (Symbol, Symbol)? Pair(Statement says, Rays rays, Polygon triangle) => says is Compare { Between: [Relation.Equal], Terms: [SymbolUse first, SymbolUse second] }
+        ? (rays.Through(first.Symbol, triangle), rays.Through(second.Symbol, triangle)) : null;
+
+    private void Share(Symbol first, Symbol second)
+    {
+        if (known.TryGetValue(first, out Expr? one)) Learn(second, one);
+        if (known.TryGetValue(second, out Expr? other)) Learn(first, other);
     }
 
     private void Learn(Symbol symbol, Expr value)

@@ -12,7 +12,7 @@ internal sealed class TrianglePlacing(TriangleParameters known, int bits)
     {
         Point[][] orders = [.. known.Triangle.Corners.SelectMany(p => known.Triangle.Corners.Where(q => q != p).Select(q =>
             (Point[])[p, q, known.Triangle.Corners.First(r => r != p && r != q)]))];
-        foreach (Func<Point, Point, Point, Items<Items<Placed>>?> way in new[] { ThreeSides, AngleBetween, TwoAngles, AngleNotBetween })
+        foreach (Func<Point, Point, Point, Items<Items<Placed>>?> way in new[] { ThreeSides, AngleBetween, TwoAngles, Mirrored, AngleNotBetween })
             foreach (Point[] o in orders)
                 if (way(o[0], o[1], o[2]) is { } found) return found;
         return null;
@@ -40,6 +40,23 @@ internal sealed class TrianglePlacing(TriangleParameters known, int bits)
         Vector side = new(pq, Zero);
         Enclosure reach = Enclosure.Divide(Vector.Cross(side, fromQ), Vector.Cross(fromP, fromQ))!.Value;
         return [Three(p, q, r, pq, fromP * reach)];
+    }
+
+    /// <summary>Two equal sides or two equal angles: p stands over the middle of qr, in a direction that an angle gives.</summary>
+    private Items<Items<Placed>>? Mirrored(Point p, Point q, Point r)
+    {
+        if (!known.AreEqual(new Length(p, q), new Length(p, r)) && !known.AreEqual(new Angle(p, q, r), new Angle(p, r, q))) return null;
+        if (Number(known.AngleAt(q) ?? known.AngleAt(r)) is { } atBase) return Mirrored(p, q, r, Direction(atBase));
+        if (Number(known.AngleAt(p)) is not { } apex) return null;
+        Vector half = Direction(apex * new Fraction(1, 2));
+        return Mirrored(p, q, r, new(half.Y, half.X));
+    }
+
+    private Items<Items<Placed>>? Mirrored(Point p, Point q, Point r, Vector direction)
+    {
+        if (direction.X.Sign is not > 0 || direction.Y.Sign is not > 0) return [];
+        Enclosure? side = Number(known.Side(q, r)) is { } whole ? Enclosure.Divide(whole * new Fraction(1, 2), direction.X) : Number(known.Side(p, q) ?? known.Side(p, r));
+        return side is { } length ? [Three(q, r, p, direction.X * length * 2, direction * length)] : null;
     }
 
     private Items<Items<Placed>>? AngleNotBetween(Point p, Point q, Point r)

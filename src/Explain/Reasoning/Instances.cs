@@ -36,7 +36,7 @@ internal static class Instances
     /// <summary>The ways of naming the objects of one fact that say the same.</summary>
     private static IEnumerable<Items<Named>> Orders(Place fact) => fact.Of.Count == 0 ? [[]] : fact.Kind switch
     {
-        PlaceKind.Triangle => Permutations([.. ((Polygon)fact.Of[0]).Corners]).Select(c => (Items<Named>)[new Polygon([.. c])]),
+        PlaceKind.Triangle or PlaceKind.EquilateralTriangle => Permutations([.. ((Polygon)fact.Of[0]).Corners]).Select(c => (Items<Named>)[new Polygon([.. c])]),
         PlaceKind.OnProduced or PlaceKind.Parallel or PlaceKind.InLine or PlaceKind.OnCircle => [fact.Of],
         _ => fact.Of.Aggregate<Named, IEnumerable<Items<Named>>>([[]], (soFar, named) => soFar.SelectMany(s => Ways(named).Select(s.With))),
     };

@@ -44,10 +44,13 @@ internal sealed class Ledger
 
     public ClaimId NextStep() => new(prefix + (++steps).ToString(System.Globalization.CultureInfo.InvariantCulture));
 
+    /// <summary>A ledger that goes on from here apart.</summary>
+    public Ledger Fork() => new(this, prefix) { steps = steps };
+
     /// <summary>A ledger that goes on from here without knowing one quantity, to find it again in another way.</summary>
     public Ledger Without(Symbol symbol)
     {
-        Ledger other = new(this, prefix) { steps = steps };
+        Ledger other = Fork();
         other.known.Remove(Arrangement.Canonical(symbol));
         return other;
     }
@@ -58,11 +61,15 @@ internal sealed class Ledger
     /// <summary>A ledger for one case of a split: it knows what this one knows and goes on apart.</summary>
     public Ledger ForCase(ClaimId split, string name) => new(this, $"{split.Name}.{name}.");
 
-    /// <summary>Records that a claim gives the value of a quantity, as a formula in values of earlier claims.</summary>
+    /// <summary>Records that a claim gives the value of a quantity, as a formula in values of earlier claims; an angle of 90° is a right angle.</summary>
     public void Learn(Symbol symbol, ClaimId claim, Expr value)
     {
-        known[Arrangement.Canonical(symbol)] = claim;
+        Symbol own = Arrangement.Canonical(symbol);
+        known[own] = claim;
         Closing.Add(claim, value);
+        if (own is not Angle angle || Compare(angle, Expr.Degrees(90)) != 0) return;
+        Place right = new(PlaceKind.RightAngle, [new Corner(angle.First, angle.Vertex, angle.Second)]);
+        if (ClaimOf(right) is null) facts.Add((right, claim));
     }
 
     /// <summary>Records what a calculation found.</summary>
@@ -70,9 +77,10 @@ internal sealed class Ledger
 
     public void Learn(Statement statement, ClaimId claim)
     {
-        relations.AddRange(Parts(statement).OfType<Compare>().Select(c => (c, claim)));
-        foreach (Place place in Parts(statement).OfType<Place>())
+        foreach (Statement part in Meaning.Of(statement))
         {
+            if (part is Compare relation) relations.Add((relation, claim));
+            if (part is not Place place) continue;
             facts.Add((place, claim));
             if (LineOf(place) is { Count: > 0 } line) Arrange(line);
         }
@@ -101,7 +109,8 @@ internal sealed class Ledger
     /// <summary>The claim that states a relation between quantities, known or not; null when none does.</summary>
     public ClaimId? ClaimOf(Compare relation)
     {
-        int at = relations.FindIndex(r => Plain(r.Says) == Plain(relation));
+        Compare wanted = Plain(relation), turned = relation.Between is [Relation.Equal] ? wanted with { Terms = [wanted.Terms[1], wanted.Terms[0]] } : wanted;
+        int at = relations.FindIndex(r => Plain(r.Says) is var says && (says == wanted || says == turned));
         return at < 0 ? null : relations[at].Claim;
     }
 
@@ -123,7 +132,6 @@ internal sealed class Ledger
     /// <summary>The formula with values of claims in place of known quantities.</summary>
     public Expr WithValues(Expr expr) => expr.Substitute(e => e is SymbolUse use && Knows(use.Symbol) ? ValueOf(use.Symbol) : null);
 
-    private static IEnumerable<Statement> Parts(Statement statement) => statement is All all ? all.Of.SelectMany(Parts) : [statement];
 
     private static Items<Point> LineOf(Place place) => place.Kind switch
     {

@@ -12,6 +12,7 @@ internal sealed class Routes
         PriorityQueue<(Symbol, Edge?), (double, int)> queue = new();
         int order = 0;
         foreach ((Symbol symbol, double cost) in known) queue.Enqueue((symbol, null), (cost, ++order));
+        foreach (Edge edge in edges.Where(e => e.Inputs.Count == 0)) queue.Enqueue((edge.Target, edge), (edge.Cost, ++order));
         while (queue.TryDequeue(out (Symbol Symbol, Edge? By) next, out (double Cost, int) key))
         {
             if (!best.TryAdd(next.Symbol, (key.Cost, next.By))) continue;

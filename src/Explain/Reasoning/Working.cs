@@ -9,36 +9,59 @@ internal sealed class Working(RuleBook book, Items<CostedRule> rules)
     /// <summary>The steps that reach every goal, or null when some goal cannot be reached.</summary>
     public Reached? Reach(Ledger ledger, IReadOnlyList<Symbol> goals)
     {
-        Symbol[] wanted = [.. goals.Select(ledger.Arrangement.Canonical).Where(g => !ledger.Knows(g))];
-        Routes routes = new(ledger.Costs, Edges.Of(rules, book, ledger));
-        if (wanted.All(routes.Reaches)) return Emit(ledger, routes, wanted);
-        return AmbiguousSine(ledger, routes) is { } sine ? Divide(ledger, routes, sine, wanted) : null;
+        Symbol[] wanted = [.. goals.Select(ledger.Arrangement.Canonical).Where(g => !ledger.Knows(g)).Distinct()];
+        Routes routes = Open(ledger);
+        if (!wanted.All(routes.Reaches)) return AmbiguousSine(ledger, routes) is { } sine ? Divide(ledger, sine, wanted) : null;
+        return new ThirdAngle(book, rules).Of(ledger, wanted) is { } third ? Emit(ledger, [third, .. wanted]) : Emit(ledger, wanted);
     }
 
     /// <summary>Whether every goal can be reached from what is known, by formulas alone.</summary>
     public bool Reaches(Ledger ledger, IEnumerable<Symbol> goals)
     {
-        Routes routes = new(ledger.Costs, Edges.Of(rules, book, ledger));
+        Routes routes = Open(ledger);
         return goals.Select(ledger.Arrangement.Canonical).All(routes.Reaches);
     }
 
-    private static Reached Emit(Ledger ledger, Routes routes, IEnumerable<Symbol> wanted)
+    /// <summary>The ledger with everything that these rules reach without a goal.</summary>
+    public Ledger Spread(Ledger ledger)
     {
-        HashSet<Symbol> done = [];
+        Items<Edge> edges = Edges.Of(rules, book, ledger);
+        Routes routes = new(ledger.Costs, edges);
+        Emit(ledger, edges.Select(e => e.Target).Where(routes.Reaches).Distinct());
+        return ledger;
+    }
+
+    private Routes Open(Ledger ledger) => new(ledger.Costs, Edges.Of(rules, book, ledger));
+
+    /// <summary>One goal after another, the nearest next: what one has found helps to find the others.</summary>
+    private Reached Emit(Ledger ledger, IEnumerable<Symbol> wanted)
+    {
+        List<Symbol> left = [.. wanted.Where(w => !ledger.Knows(w))];
         List<Step> steps = [];
-        foreach (Edge edge in wanted.SelectMany(w => routes.To(w, done)))
+        while (left.Count > 0)
         {
-            if (Calculate.Step(ledger, edge) is not { } step) return new Reached([.. steps], Impossible: true);
-            steps.Add(step);
+            Routes routes = Open(ledger);
+            Symbol next = left.OrderBy(routes.CostOf).First();
+            foreach (Edge edge in routes.To(next, []))
+            {
+                if (Calculate.Step(ledger, edge) is not { } step) return new Reached([.. steps], Impossible: true);
+                steps.Add(step);
+            }
+
+            left.RemoveAll(ledger.Knows);
         }
 
         return new Reached([.. steps], Impossible: false);
     }
 
     private static Ratio? AmbiguousSine(Ledger ledger, Routes routes) =>
-        ledger.Facts.Where(f => f.Kind == PlaceKind.Triangle).SelectMany(TriangleParts.Angles)
+        ledger.Facts.Where(f => f.Kind == PlaceKind.Triangle && IsOblique(f, ledger)).SelectMany(TriangleParts.Angles)
             .Select(a => new Ratio(Function.Sine, ledger.Arrangement.Canonical(a)))
             .Where(r => routes.Reaches(r) && !routes.Reaches(r.Of)).OrderBy(routes.CostOf).FirstOrDefault();
+
+    /// <summary>Whether an angle of the triangle is known, and none to be a right angle, beside which every angle is acute.</summary>
+    private static bool IsOblique(Place triangle, Ledger ledger) => TriangleParts.Angles(triangle).Where(ledger.Knows).ToArray() is { Length: > 0 } known
+        && known.All(a => ledger.Compare(a, Expr.Degrees(90)) != 0);
 
     /// <summary>A sine of 1 belongs to one angle, the right angle.</summary>
     private Reached? OneAngle(Ledger ledger, Reached before, Ratio sine, Symbol[] wanted)
@@ -47,9 +70,9 @@ internal sealed class Working(RuleBook book, Items<CostedRule> rules)
         return Reach(ledger, wanted) is { } rest ? rest with { Steps = [.. before.Steps, right, .. rest.Steps] } : null;
     }
 
-    private Reached? Divide(Ledger ledger, Routes routes, Ratio sine, Symbol[] wanted)
+    private Reached? Divide(Ledger ledger, Ratio sine, Symbol[] wanted)
     {
-        Reached before = Emit(ledger, routes, [sine]);
+        Reached before = Emit(ledger, [sine]);
         if (before.Impossible || ledger.Compare(new SymbolUse(sine), 1) is not <= 0) return before with { Impossible = true };
         if (ledger.Compare(new SymbolUse(sine), 1) == 0) return OneAngle(ledger, before, sine, wanted);
         Cases cases = new(book, this, ledger, sine);

@@ -32,4 +32,22 @@ internal static partial class RightAngleRules
     public static (double, double) Pythagoras(
         [Quantity("CA")] double hypotenuse, [Quantity("AB")] double first, [Quantity("BC")] double second) =>
         (hypotenuse * hypotenuse, first * first + second * second);
+
+    [Rule("acute-angles-of-a-right-angled-triangle", When = ["ABC is a triangle", "angle ABC is a right angle"], Roles = ["corner: B"],
+        Source = "consequence of Euclid, Elements, I.32")]
+    [Relation]
+    public static (double, double) AcuteAngles([Quantity("angle BAC")] double first, [Quantity("angle ACB")] double second) => (first + second, 90);
+
+    [Rule("pythagoras-converse", When = ["ABC is a triangle", "CA² = AB² + BC²"], Roles = ["hypotenuse: CA", "first: AB", "second: BC"],
+        Source = "Euclid, Elements, I.48")]
+    [Relation]
+    public static (double, double) PythagorasConverse([Quantity("angle ABC")] double angle) => (angle, 90);
+
+    [Rule("acute-angle-from-sine", When = ["ABC is a triangle", "angle ABC is a right angle"], Roles = ["corner: B"], Source = "Euclid, Elements, I.17")]
+    [Relation]
+    public static (double, double) AcuteAngleFromSine([Quantity("angle BAC")] double angle, [Quantity("sin BAC")] double ratio) => (angle, Asin(ratio));
+
+    [Rule("angle-from-tangent", When = ["ABC is a triangle", "angle ABC is a right angle"], Roles = ["corner: B"], Source = "Euclid, Elements, I.17")]
+    [Relation]
+    public static (double, double) AngleFromTangent([Quantity("angle BAC")] double angle, [Quantity("tan BAC")] double ratio) => (angle, Atan(ratio));
 }

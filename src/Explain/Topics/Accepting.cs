@@ -17,8 +17,5 @@ internal static class Accepting
         && problem.Find.All(g => g.Kind is GoalKind.Value or GoalKind.Bounds or GoalKind.ByMethod && g.Wanted is Length or DistanceToLine);
 
     private static Items<Polygon> Triangles(Problem problem) =>
-        [.. problem.Figure.Select(f => f.Says).OfType<Place>().Where(IsTriangle).Select(p => p.Of[0]).OfType<Polygon>()];
-
-    private static bool IsTriangle(Place place) =>
-        place.Kind is PlaceKind.Triangle or PlaceKind.RightAngledTriangle or PlaceKind.IsoscelesTriangle or PlaceKind.EquilateralTriangle;
+        [.. problem.Figure.SelectMany(f => Meaning.Of(f.Says)).OfType<Place>().Where(p => p.Kind == PlaceKind.Triangle).Select(p => p.Of[0]).OfType<Polygon>()];
 }

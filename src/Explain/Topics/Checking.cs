@@ -13,6 +13,7 @@ internal sealed class Checking(RuleBook book, Topic topic)
     public IEnumerable<Passage> Of(Ledger ledger, IReadOnlyCollection<Step> working, IReadOnlyCollection<ClaimId> answers)
     {
         HashSet<RuleId> used = [.. working.SelectMany(Solution.Within).Select(s => s.Why.Rule)];
+        used.UnionWith(topic.Working.Where(r => r.With is not null && used.Contains(r.Rule.Id)).Select(r => r.With!.Id).ToArray());
         Items<CostedRule> fresh = [.. topic.Checks.Where(c => !used.Contains(c.Rule.Id))];
         Passage[] checks = [.. Best(ledger, fresh, answers).Select(s => new Passage(PassageUse.Check, s))];
         return checks.Length > 0 ? checks : Best(ledger, topic.Checks, answers).Take(1).Select(s => new Passage(PassageUse.ArithmeticCheck, s));

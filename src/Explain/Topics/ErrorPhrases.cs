@@ -51,6 +51,12 @@ internal static partial class ErrorPhrases
     [Phrase("error.contradiction.angles")]
     public static partial Phrase ContradictionOfAngles(Statement given, Phrase others, Polygon triangle, Expr first, Expr second, Expr third, Value sum);
 
+    [Phrase("error.contradiction.figure")]
+    public static partial Phrase ContradictionOfFigure(Polygon triangle, Expr first, Expr second, Expr third, Value sum);
+
+    [Phrase("remedy.figure")]
+    public static partial Phrase CheckTheFigure();
+
     [Phrase("remedy.remove-one")]
     public static partial Phrase RemoveOne();
 

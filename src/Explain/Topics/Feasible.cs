@@ -8,7 +8,7 @@ internal sealed class Feasible(Ledger ledger)
     public Items<Compare> Needs(Polygon triangle)
     {
         Symbol[] sides = [.. TriangleParts.Sides(triangle).Where(IsNumber)], angles = [.. TriangleParts.Angles(triangle).Where(IsNumber)];
-        List<Compare> needs = sides.Length < 3 ? [] : [.. sides.Select(s => Compare.Of(s, Relation.Less, Sum(sides.Where(o => o != s))))];
+        List<Compare> needs = sides.Length < 3 ? [] : [.. Shorter(sides)];
         if (sides.Length == 2 && angles.Length == 1 && SwingingSide.Of(triangle, ledger) is { } swinging) needs.Add(swinging.Reach(ledger));
         if (angles.Length > 1) needs.Add(Compare.Of(Sum(angles), angles.Length == 3 ? Relation.Equal : Relation.Less, Straight));
         return [.. needs];
@@ -16,6 +16,11 @@ internal sealed class Feasible(Ledger ledger)
 
     /// <summary>Whether nothing speaks against the triangle. What cannot be decided may hold.</summary>
     public bool Holds(Polygon triangle) => Needs(triangle).All(n => Decide.Holds(n, ledger.Compare) != false);
+
+    /// <summary>Whether one of three lengths is not shorter than the other two together.</summary>
+    public static bool CannotBeSides(IReadOnlyList<Symbol> sides, Ledger ledger) => Shorter(sides).Any(n => Decide.Holds(n, ledger.Compare) == false);
+
+    private static IEnumerable<Compare> Shorter(IReadOnlyList<Symbol> sides) => sides.Select(s => Compare.Of(s, Relation.Less, Sum(sides.Where(o => o != s))));
 
     private bool IsNumber(Symbol symbol) => ledger.Knows(symbol) && ledger.Closing.Close(ledger.ValueOf(symbol)) is Quantity;
 

@@ -25,12 +25,13 @@ internal sealed class Opening
     private Premise Stated(Statement says, ClaimId id)
     {
         Ledger.Learn(says, id);
+        if (Meaning.Value(says) is var (of, value) && !Ledger.Knows(of)) Ledger.Learn(of, id, value);
         return new(id, says, Source.Given);
     }
 
     private Premise Measured(Given given, Problem problem, ClaimId id)
     {
-        if (!Ledger.Knows(given.Of)) Ledger.Learn(given.Of, id, given.Value);
+        if (!Ledger.Knows(given.Of) && given.Value.Symbols().Count == 0) Ledger.Learn(given.Of, id, given.Value);
         Expr? within = given.Within ?? (given.Of is Angle or Bearing ? problem.AnglesWithin : problem.LengthsWithin);
         return new(id, Compare.Equal(given.Of, given.Value), Source.Given) { Within = within };
     }

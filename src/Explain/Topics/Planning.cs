@@ -9,7 +9,8 @@ internal static class Planning
         List<Calculation> run = [];
         foreach (Calculation step in steps.OfType<Calculation>().TakeWhile(c => !IsHeight(c, steps)))
         {
-            if (run.Count > 0 && Family(run[^1]) != Family(step)) Close(run, chain);
+            bool fromRatio = run is [.., { Target: Ratio { Of: var of } }] && step.Target == of;
+            if (run.Count > 0 && !fromRatio && Family(run[^1]) != Family(step)) Close(run, chain);
             run.Add(step);
         }
 
@@ -19,8 +20,14 @@ internal static class Planning
         return [.. (all is null ? heights : heights.Prepend(all)).Select(p => new Remark(p, null))];
     }
 
-    /// <summary>An angle from its cosine belongs to the cosine rule that gave the cosine.</summary>
-    private static string Family(Calculation step) => step.Why.Rule.Name == "angle-from-cosine" ? "cosine-rule" : step.Why.Rule.Name;
+    /// <summary>An angle from its ratio belongs to the rule that gave the ratio; the ratios of a right-angled triangle go together, and so do equal sides and angles.</summary>
+    private static string Family(Calculation step) => step.Why.Rule.Name switch
+    {
+        "angle-from-cosine" => "cosine-rule",
+        "sine-ratio" or "cosine-ratio" or "tangent-ratio" or "angle-from-tangent" or "acute-angle-from-sine" or "acute-angles-of-a-right-angled-triangle" => "ratios",
+        "equal-sides" or "equal-angles" or "isosceles-triangle" or "isosceles-triangle-converse" or "isosceles-angle-sum" or "equal-angles-sum" => "equals",
+        var name => name,
+    };
 
     private static bool IsHeight(Calculation step, IReadOnlyCollection<Step> steps) =>
         steps.OfType<Instruction>().SelectMany(i => i.Makes).OfType<Point>().Any(Mentions.Points(step.Target).Contains);
@@ -29,11 +36,14 @@ internal static class Planning
     {
         if (run.Count == 0) return;
         Items<Symbol> found = [.. run.Select(c => c.Target is Ratio r ? r.Of : c.Target).Distinct()];
-        chain.Add(run[0].Why.Rule.Name switch
+        chain.Add(Family(run[0]) switch
         {
             "angle-sum-of-a-triangle" => TopicPhrases.PlanAngleSum(found),
             "sine-rule" => TopicPhrases.PlanSineRule(found),
-            "cosine-rule" or "angle-from-cosine" => TopicPhrases.PlanCosineRule(found),
+            "cosine-rule" => TopicPhrases.PlanCosineRule(found),
+            "pythagoras" => TopicPhrases.PlanPythagoras(found),
+            "ratios" => TopicPhrases.PlanRatios(found),
+            "equals" => TopicPhrases.PlanEquals(found),
             _ => TopicPhrases.PlanFind(found),
         });
         run.Clear();

@@ -6,7 +6,7 @@ internal sealed class Refusals(Problem problem, Ledger ledger)
     public ProblemError NoSuchTriangle(Polygon triangle)
     {
         Items<Symbol> sides = [.. TriangleParts.Sides(triangle).Where(ledger.Knows)], angles = [.. TriangleParts.Angles(triangle).Where(ledger.Knows)];
-        if (sides.Count == 3) return new SidesFault(problem, ledger).Of(sides);
+        if (sides.Count == 3 && Feasible.CannotBeSides([.. sides], ledger)) return new SidesFault(problem, ledger).Of(sides);
         return angles.Count >= 2 ? new AnglesFault(problem, ledger).Of(triangle, angles) : new ReachFault(problem, ledger).Of(SwingingSide.Of(triangle, ledger)!);
     }
 

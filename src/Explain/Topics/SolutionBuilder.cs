@@ -8,6 +8,7 @@ internal sealed class SolutionBuilder
     private readonly RuleBook book;
     private readonly Opening opening;
     private readonly Working working;
+    private readonly Ledger plain;
     private readonly Refusals refusals;
     private readonly Dictionary<Symbol, Symbol> found = [];
     private readonly List<Step> done = [];
@@ -20,6 +21,7 @@ internal sealed class SolutionBuilder
     {
         (this.problem, this.topic, this.book) = (problem, topic, book);
         (opening, working) = (new(problem, topic, work), new(book, topic.Working));
+        plain = new Working(book, SpecialTriangles.Equalities).Spread(opening.Ledger.Fork());
         refusals = new(problem, opening.Ledger);
     }
 
@@ -53,15 +55,23 @@ internal sealed class SolutionBuilder
     private ProblemError? Fault()
     {
         if (problem.Given.FirstOrDefault(g => g.Value.Symbols().Any()) is { } lettered) return Refusals.NotInLetters(lettered);
-        if (Ledger.Facts.Any(f => f.Kind == PlaceKind.Triangle) && !new Feasible(Ledger).Holds(Triangle)) return refusals.NoSuchTriangle(Triangle);
+        if (Ledger.Facts.Any(f => f.Kind == PlaceKind.Triangle) && Impossible() is { } impossible) return impossible;
         if (problem.Find.FirstOrDefault(g => g.Kind is not (GoalKind.Value or GoalKind.Bounds or GoalKind.Angles or GoalKind.Sides)) is { } goal) return refusals.NotSupported(goal);
         return Ledger.Facts.Any(f => f.Kind == PlaceKind.Triangle) ? null : refusals.NotSupported(problem.Find[0]);
     }
 
+    /// <summary>Why the measurements, or what equal sides and angles make of them, fit no triangle; null where nothing speaks against one.</summary>
+    private ProblemError? Impossible() => new[] { Ledger, plain }.Where(l => !new Feasible(l).Holds(Triangle)).Select(l => new Refusals(problem, l).NoSuchTriangle(Triangle)).FirstOrDefault();
+
     private Part? PartOf(string? letter, Items<Goal> goals, bool isFirst)
     {
         List<Passage> passages = [];
-        if (isFirst && Count() is { } counted) passages.Add(counted);
+        if (isFirst && Count() is { } counted)
+        {
+            passages.Add(counted);
+            done.AddRange(counted.Steps);
+        }
+
         if (Work(goals) is not { } work) return null;
         done.AddRange(work);
         if (work.Count > 0) passages.Add(new(PassageUse.Working, Noticing.In(work, Ledger, rounded)) { Heading = topic.Heading(goals) });

@@ -8,11 +8,13 @@ internal static class SolveATriangle
         Accepts = Accepting.OneTriangle,
         Working =
         [
-            new(TriangleRules.Book.AngleSumOfATriangle, 1), new(TriangleRules.Book.SineRule, 1.5, Targets: 2), new(RightAngleRules.Book.SineRatio, 1),
-            new(TriangleRules.Book.CosineRule, 2.5), new(InverseRules.Book.AngleFromCosine, 0.5, Targets: 1),
+            .. SpecialTriangles.Working,
+            new(TriangleRules.Book.AngleSumOfATriangle, 1), new(TriangleRules.Book.SineRule, 1.5, Targets: 2),
+            new(TriangleRules.Book.CosineRule, 2.5),
         ],
         Checks =
         [
+            .. SpecialTriangles.Checks,
             new(TriangleRules.Book.AngleSumOfATriangle, 1), new(TriangleRules.Book.SineRule, 2, Targets: 1),
             new(TriangleRules.Book.ProjectionsOfSides, 2.5, Targets: 1), new(TriangleRules.Book.CosineRule, 3, Targets: 1),
         ],

@@ -16,5 +16,5 @@ internal static class Spellings
     private static bool InOrder(Point first, Point second) => string.CompareOrdinal(first.Name, second.Name) < 0;
 
     private static IEnumerable<Polygon> Shapes(Problem problem) =>
-        problem.Figure.Select(f => f.Says).OfType<Place>().Where(p => p.Kind == PlaceKind.Triangle).Select(p => (Polygon)p.Of[0]);
+        problem.Figure.SelectMany(f => Meaning.Of(f.Says)).OfType<Place>().Where(p => p.Kind == PlaceKind.Triangle).Select(p => (Polygon)p.Of[0]);
 }

@@ -7,7 +7,7 @@ internal sealed class Swinging(RuleBook book, Ledger ledger, SwingingSide given)
     private Split? split;
 
     public static Swinging? Of(RuleBook book, Ledger ledger, Polygon triangle) =>
-        SwingingSide.Of(triangle, ledger) is { } given ? new(book, ledger, given) : null;
+        SwingingSide.Of(triangle, ledger) is { } given && !given.IsRight(ledger) ? new(book, ledger, given) : null;
 
     public Items<Remark> Plan => [new(TopicPhrases.CountFirst(), null), new(TopicPhrases.UseSineRule(given.Opposite), null)];
 

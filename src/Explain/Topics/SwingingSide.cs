@@ -38,6 +38,9 @@ internal sealed record SwingingSide(Angle Angle, Length Opposite, Length Beside)
     /// <summary>Whether the count depends on the height: the angle is acute and the side opposite is the shorter one.</summary>
     public bool NeedsHeight(Ledger ledger) => IsAcute(ledger) && ledger.Compare(Opposite, Beside) < 0;
 
+    /// <summary>Whether the angle is a right angle, so that the side opposite is the hypotenuse and the rest follows.</summary>
+    public bool IsRight(Ledger ledger) => ledger.Compare(Angle, Expr.Degrees(90)) == 0;
+
     /// <summary>That the side opposite is long enough to close the triangle.</summary>
     public Compare Reach(Ledger ledger) => IsAcute(ledger) ? Compare.Of(Opposite, Relation.GreaterOrEqual, Height) : Compare.Of(Opposite, Relation.Greater, Beside);
 

@@ -18,6 +18,15 @@ internal static partial class TopicPhrases
     [Phrase("plan.then")]
     public static partial Phrase PlanThen(Phrase first, Phrase next);
 
+    [Phrase("plan.pythagoras")]
+    public static partial Phrase PlanPythagoras(Items<Symbol> found);
+
+    [Phrase("plan.ratios")]
+    public static partial Phrase PlanRatios(Items<Symbol> found);
+
+    [Phrase("plan.equals")]
+    public static partial Phrase PlanEquals(Items<Symbol> found);
+
     [Phrase("plan.find")]
     public static partial Phrase PlanFind(Items<Symbol> found);
 

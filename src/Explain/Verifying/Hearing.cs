@@ -52,9 +52,8 @@ internal sealed class Hearing
             _ => false,
         };
         if (!stated) Find("V1", premise.Id, "not-in-the-problem");
-        bool isValue = premise.Says is Compare { Between: [Relation.Equal], Terms: [SymbolUse, _] };
-        Compare? value = isValue ? (Compare)premise.Says : null;
-        seen.Add(new(premise, (value?.Terms[0] as SymbolUse)?.Symbol, value?.Terms[1], AllFigures, value?.Terms[0]));
+        (Symbol Of, Expr Is)? value = Meaning.Value(premise.Says);
+        seen.Add(new(premise, value?.Of, value?.Is, AllFigures, value is null ? null : new SymbolUse(value.Value.Of)));
     }
 
     private bool IsMet(Compare need) => Decide.Holds(need, (a, b) => seen.Close(a) is { } left && seen.Close(b) is { } right ? Evaluator.Compare(left, right) : null) != false;
@@ -80,7 +79,7 @@ internal sealed class Hearing
 
     private void Draw(Step step)
     {
-        foreach (Place place in Testimony.Flat(step.Says).OfType<Place>().Where(p => p.Kind is PlaceKind.Foot or PlaceKind.Midpoint))
+        foreach (Place place in Meaning.Of(step.Says).OfType<Place>().Where(p => p.Kind is PlaceKind.Foot or PlaceKind.Midpoint))
         {
             Layout?[] more = [.. figures.Select(f => f.With(place))];
             if (more.Contains(null)) Find("V4", step.Id, "cannot-be-drawn");

@@ -41,6 +41,7 @@ internal sealed class SchemaInstance(Schema schema, Step step, Seen seen, RayNam
     private bool Fills(SchemaRole role, RoleValue value, Renaming names) => (role, value) switch
     {
         ({ Quantity: { } quantity }, Amount amount) => rays.Of(names.Of(quantity)) == rays.Of(amount.Is),
+        ({ Named: Polygon named }, Objects { Are: [Polygon only] }) => names.Of(named).Corners.ToHashSet().SetEquals(only.Corners),
         ({ Named: { } named }, Objects { Are: [var only] }) => names.Of(named) == only,
         ({ Condition: { } condition }, Holding holding) => from.Any(t => t.Claim.Id == holding.Claim && States(t, names.Of(condition))),
         _ => false,
@@ -52,11 +53,17 @@ internal sealed class SchemaInstance(Schema schema, Step step, Seen seen, RayNam
         _ => from.Any(t => States(t, when)),
     };
 
-    private bool States(Testimony testimony, Statement wanted) => testimony.Parts.Any(p => Same(p, wanted));
+    private bool States(Testimony testimony, Statement wanted) => testimony.Parts.Any(p => Same(p, wanted)) || IsRight(testimony, wanted);
+
+    /// <summary>An angle whose value is 90° is a right angle.</summary>
+    private bool IsRight(Testimony testimony, Statement wanted) => wanted is Place { Kind: PlaceKind.RightAngle, Of: [Corner c] }
+        && testimony is { Of: Angle { Reflex: false } angle, Closed: { } closed } && rays.Of(angle) == rays.Of(new Angle(c.First, c.Vertex, c.Second))
+        && Evaluator.Compare(closed, Expr.Degrees(90)) == 0;
 
     private bool Same(Statement said, Statement wanted) => (said, wanted) switch
     {
-        (Place { Kind: PlaceKind.Triangle, Of: [Polygon a] }, Place { Kind: PlaceKind.Triangle, Of: [Polygon b] }) => a.Corners.ToHashSet().SetEquals(b.Corners),
+        (Place { Kind: PlaceKind.Triangle or PlaceKind.EquilateralTriangle, Of: [Polygon a] } p, Place { Of: [Polygon b] } q) when p.Kind == q.Kind => a.Corners.ToHashSet().SetEquals(b.Corners),
+        (Compare { Between: [Relation.Equal] } a, Compare { Between: [Relation.Equal], Terms: [SymbolUse, SymbolUse] } b) => rays.Of(a) is Compare own && (own == rays.Of(b) || own == rays.Of(Compare.Equal(b.Terms[1], b.Terms[0]))),
         _ => rays.Of(said) == rays.Of(wanted),
     };
 
@@ -93,7 +100,7 @@ internal sealed class SchemaInstance(Schema schema, Step step, Seen seen, RayNam
     private static bool Makes(Instruction i, Statement then)
     {
         if (then is not Place { Kind: PlaceKind.Foot, Of: [Point foot, Point top, Line line] }) return i.Says == then;
-        return i.Makes is [Point made] && made == foot && Testimony.Flat(i.Says).Contains(then) && Testimony.Flat(i.Says).All(s => s == then
+        return i.Makes is [Point made] && made == foot && Meaning.Of(i.Says).Contains(then) && Meaning.Of(i.Says).All(s => s == then
             || s is Place { Kind: PlaceKind.RightAngle, Of: [Corner c] } && (c == new Corner(top, foot, line.From) || c == new Corner(top, foot, line.To)));
     }
 

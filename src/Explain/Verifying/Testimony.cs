@@ -8,7 +8,5 @@ namespace Explain;
 /// <param name="Open">The value in the measured quantities, their numbers left out.</param>
 internal sealed record Testimony(Claimed Claim, Symbol? Of, Expr? Closed, Items<int> Figures, Expr? Open = null)
 {
-    public IEnumerable<Statement> Parts => Flat(Claim.Says);
-
-    public static IEnumerable<Statement> Flat(Statement statement) => statement is All all ? all.Of.SelectMany(Flat) : [statement];
+    public IEnumerable<Statement> Parts => Meaning.Of(Claim.Says);
 }

@@ -10,6 +10,15 @@ internal static class Mutants
     [
         ("cosine-rule", "first", "second"), // the two sides at the angle
         ("foot-between", "first", "second"), // the two ends of one segment
+        ("angle-sum-of-a-triangle", "first", "second"), ("angle-sum-of-a-triangle", "first", "third"), ("angle-sum-of-a-triangle", "second", "third"), // three angles, added
+        ("equal-sides", "first", "second"), // one equality, either way round
+        ("isosceles-triangle", "first", "second"), // the two base angles
+        ("isosceles-triangle", "side", "other"), // the two equal sides
+        ("isosceles-angle-sum", "side", "other"), // the two equal sides
+        ("isosceles-triangle-converse", "first", "second"), // the two equal sides
+        ("equal-angles", "first", "second"), // one equality, either way round
+        ("acute-angles-of-a-right-angled-triangle", "first", "second"), // the two acute angles, added
+        ("pythagoras", "first", "second"), // the two legs
         ("parts-of-a-segment", "first", "second"), // two parts of one sum
         ("height-on-a-baseline", "first", "second"), // the angles at the two ends, added
     ];

@@ -9,7 +9,7 @@ internal sealed class CalculationLines(Page page)
     public Items<MathPiece> Full(Calculation calculation)
     {
         Compare formula = Compare.Equal(calculation.Target, calculation.Formula);
-        if (calculation.Law.All(l => l == formula)) return [Chain(calculation)];
+        if (IsCopy(calculation) || calculation.Law.All(l => l == formula)) return [Chain(calculation)];
         MathPiece[] laws = [.. calculation.Law.Select(speaker.Math.Compare)];
         return [.. laws[..^1], So(laws[^1], speaker.Math.Compare(formula)), Noted(calculation, [Target(calculation), .. Terms(calculation)])];
     }
@@ -20,7 +20,7 @@ internal sealed class CalculationLines(Page page)
 
     /// <summary>All in one line: target = formula = substitution = value.</summary>
     public MathPiece Chain(Calculation calculation) => Noted(calculation,
-        [Target(calculation), .. UndoesRatio(calculation) ? [] : (MathPiece[])[Formula(calculation)], .. Terms(calculation)]);
+        [Target(calculation), .. UndoesRatio(calculation) || calculation.Formula is Quantity ? [] : (MathPiece[])[Formula(calculation)], .. Terms(calculation)]);
 
     /// <summary>Substitution = value.</summary>
     public MathPiece Numbers(Calculation calculation) => MathBuilder.Chain(Terms(calculation));
@@ -40,7 +40,7 @@ internal sealed class CalculationLines(Page page)
     private IEnumerable<MathPiece> Terms(Calculation calculation)
     {
         Expr bound = SolutionClaims.Bound(calculation);
-        yield return speaker.Math.Formula(bound);
+        if (!IsCopy(calculation)) yield return speaker.Math.Formula(bound);
         if (bound.Subtrees().Count(IsFunction) >= Least) yield return speaker.Math.Formula(bound, FunctionValue);
         yield return Value(calculation);
     }
@@ -64,6 +64,9 @@ internal sealed class CalculationLines(Page page)
     private string Word(Phrase phrase) => string.Concat(speaker.Say(phrase).OfType<WordRun>().Select(w => w.Text));
 
     private static Items<MathPiece> Of(MathPiece piece) => piece is MathRow row ? row.Of : [piece];
+
+    /// <summary>Whether the value is another quantity's, or a number of the rule, so that there is nothing to put in.</summary>
+    private static bool IsCopy(Calculation calculation) => calculation.Formula is SymbolUse or Quantity;
 
     private static bool IsFunction(Expr part) => part is Apply { Function: Function.Sine or Function.Cosine or Function.Tangent };
 

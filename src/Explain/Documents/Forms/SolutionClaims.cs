@@ -12,6 +12,7 @@ internal sealed class SolutionClaims(Solution solution, StepNumbers? numbers) : 
     public ClaimValue? ValueOf(ClaimId id) => Find(id) switch
     {
         Calculation c => new(c.Value, c.Formula, IsGiven: false),
+        Premise premise when Meaning.Value(premise.Says) is (_, var value) => new(Evaluate(value), value, IsGiven: true),
         { Says: Compare { Terms: [.., var last] } } claim => last is ValueOf other ? ValueOf(other.Claim) : new(Evaluate(last), last, claim is Premise),
         _ => null,
     };
@@ -26,6 +27,7 @@ internal sealed class SolutionClaims(Solution solution, StepNumbers? numbers) : 
     private Expr Close(Expr expr) => expr.Substitute(part => part is ValueOf of ? Find(of.Claim) switch
     {
         Calculation c => Close(Bound(c)),
+        Premise premise when Meaning.Value(premise.Says) is (_, var value) => value,
         { Says: Compare { Terms: [.., var last] } } => Close(last),
         _ => null,
     } : null);

@@ -23,7 +23,7 @@ internal sealed class SolveCommand
         command.Validators.Add(Misspelt.In(files));
         command.Validators.Add(JsonHasAnswersOnly);
         command.Validators.Add(InputOnce);
-        command.SetAction((parsed, cancel) => Task.Run(() => (int)new Batch(OptionsOf(parsed), streams).Run(cancel), CancellationToken.None));
+        command.SetAction((parsed, cancel) => Task.Run(() => (int)new Batch(OptionsOf(parsed), streams, new Solver()).Run(cancel), CancellationToken.None));
         return command;
     }
 

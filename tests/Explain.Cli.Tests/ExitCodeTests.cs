@@ -58,9 +58,60 @@ public sealed class ExitCodeTests : IDisposable
     {
         using CancellationTokenSource cancelled = new();
         cancelled.Cancel();
-        StringWriter output = new();
-        Batch batch = new(new([Demo.Path(Demo.Mast)], Form.Answer, Format.Markdown, new(), null, false), new(TextReader.Null, output, TextWriter.Null));
-        Assert.Equal((ExitCode.Cancelled, ""), (batch.Run(cancelled.Token), output.ToString()));
+        (Batch batch, StringWriter output, StringWriter error) = BatchOf(new Solver(), TextReader.Null, Demo.Path(Demo.Mast));
+        Assert.Equal((ExitCode.Cancelled, "", "Cancelled.\n"), (batch.Run(cancelled.Token), output.ToString(), error.ToString()));
+    }
+
+    /// <summary>Cancelled while the second file is read: what was done is printed, and the summary says what was not.</summary>
+    [Fact]
+    public void A_batch_cancelled_half_way_is_130_and_keeps_what_is_done()
+    {
+        using CancellationTokenSource cancel = new();
+        (Batch batch, StringWriter output, StringWriter error) = BatchOf(new Solver(), new CancellingReader(cancel, Demo.FlatTriangle), Demo.Path(Demo.Mast), "-", Demo.Path("sail.yaml"));
+        Assert.Equal(ExitCode.Cancelled, batch.Run(cancel.Token));
+        Assert.StartsWith("# A mast", output.ToString(), StringComparison.Ordinal);
+        Assert.EndsWith("3 files: 1 ok, 2 not reached.\n", error.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_solution_that_fails_its_own_verification_is_3_and_outranks_all()
+    {
+        string area = Write("area.yaml", "topic: solve a triangle\nfigure: ABC is a triangle\ngiven: {AB: 13 cm, BC: 14 cm, CA: 15 cm}\nfind: area of ABC\n"), absent = Path.Combine(folder.FullName, "absent.yaml");
+        (Batch one, StringWriter output, StringWriter error) = BatchOf(FalseRule.Solver, TextReader.Null, area);
+        Assert.Equal((ExitCode.Unverified, ""), (one.Run(default), output.ToString()));
+        Assert.Contains("failed its own verification", error.ToString(), StringComparison.Ordinal);
+        (Batch all, _, StringWriter summary) = BatchOf(FalseRule.Solver, TextReader.Null, area, absent, Write("flat.yaml", Demo.FlatTriangle), Demo.Path(Demo.Mast));
+        Assert.Equal(ExitCode.Unverified, all.Run(default));
+        Assert.EndsWith("4 files: 1 ok, 1 refused, 1 failed, 1 not read or written.\n", summary.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Several_files_end_with_a_line_each_and_one_for_all()
+    {
+        string flat = Write("flat.yaml", "title: A flat\n" + Demo.FlatTriangle), mast = Demo.Path(Demo.Mast), many = Write("many.yaml", string.Concat(Enumerable.Range(0, 30).Select(i => $"key{i}: x\n")));
+        Run run = await Run.Of(["solve", mast, flat, many, "--form", "answer", "--output", "json"]);
+        string[] said = run.Error.Split('\n')[^5..];
+        int name = new[] { mast, flat, many }.Max(f => f.Length);
+        Assert.Equal((1, 3), (run.Code, run.Out.Count(c => c == '\n')));
+        Assert.StartsWith(mast.PadRight(name) + "  A mast", said[0], StringComparison.Ordinal);
+        Assert.EndsWith("  ok", said[0], StringComparison.Ordinal);
+        Assert.StartsWith(flat.PadRight(name) + "  A flat ", said[1], StringComparison.Ordinal);
+        Assert.EndsWith("  refused: flat-triangle", said[1], StringComparison.Ordinal);
+        Assert.EndsWith("  refused: unknown-key", said[2], StringComparison.Ordinal);
+        Assert.Equal("3 files: 1 ok, 2 refused.", said[3]);
+        Assert.Contains($"{many}: and 12 more.\n", run.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("files:", (await Run.Of(["solve", mast])).Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Several_good_files_are_0_and_a_title_is_kept_to_one_line()
+    {
+        string[] lines = [.. File.ReadAllLines(Demo.Path(Demo.Mast)).Where(l => !l.StartsWith("title:", StringComparison.Ordinal))];
+        string mast = Write("long.yaml", "title: |\n  A title\n  that goes on and on and on over its lines, and on\n" + string.Join('\n', lines));
+        Run run = await Run.Of(["solve", mast, Demo.Path("sail.yaml"), "--form", "answer"]);
+        Assert.Equal(0, run.Code);
+        Assert.Contains("  A title that goes on and on and on over…  ok\n", run.Error, StringComparison.Ordinal);
+        Assert.EndsWith("2 files: 2 ok.\n", run.Error, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -69,7 +120,7 @@ public sealed class ExitCodeTests : IDisposable
         House house = House.Of(KeyValuePair.Create("markdown/answer.scriban", "> **{{ lead }}** {{ text }} (7 marks)"));
         StringWriter output = new(), error = new() { NewLine = "\n" };
         string target = Path.Combine(folder.FullName, "audited");
-        Batch batch = new(new([Demo.Path(Demo.Mast)], Form.Answer, Format.Markdown, new() { House = house }, target, false), new(TextReader.Null, output, error));
+        Batch batch = new(new([Demo.Path(Demo.Mast)], Form.Answer, Format.Markdown, new() { House = house }, target, false), new(TextReader.Null, output, error), new Solver());
         Assert.Equal((ExitCode.Unverified, ""), (batch.Run(CancellationToken.None), output.ToString()));
         Assert.False(Directory.Exists(target));
         Assert.Contains("something that is not in its solution", error.ToString(), StringComparison.Ordinal);
@@ -81,7 +132,7 @@ public sealed class ExitCodeTests : IDisposable
     {
         string target = Path.Combine(folder.FullName, "out");
         Run run = await Run.Of(["solve", Demo.Path(Demo.Mast), Demo.Path("sail.yaml"), "--into", target, "--output", "latex"]);
-        Assert.Equal((0, ""), (run.Code, run.Out));
+        Assert.Equal((0, "", true), (run.Code, run.Out, run.Error.EndsWith("2 files: 2 ok.\n", StringComparison.Ordinal)));
         Assert.Equal(["mast.tex", "sail.tex"], Directory.GetFiles(target).Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal));
         string copy = Write("mast.yaml", Demo.FlatTriangle);
         Assert.Equal(2, (await Run.Of(["solve", Demo.Path(Demo.Mast), copy, "--into", target])).Code);
@@ -92,5 +143,21 @@ public sealed class ExitCodeTests : IDisposable
         string path = Path.Combine(folder.FullName, name);
         File.WriteAllText(path, text);
         return path;
+    }
+
+    private static (Batch Batch, StringWriter Out, StringWriter Error) BatchOf(Solver solver, TextReader input, params string[] files)
+    {
+        StringWriter output = new() { NewLine = "\n" }, error = new() { NewLine = "\n" };
+        return (new(new(files, Form.Answer, Format.Markdown, new(), null, false), new(input, output, error), solver), output, error);
+    }
+
+    /// <summary>Standard input that somebody cancels while it is read.</summary>
+    private sealed class CancellingReader(CancellationTokenSource cancel, string text) : StringReader(text)
+    {
+        public override string ReadToEnd()
+        {
+            cancel.Cancel();
+            return base.ReadToEnd();
+        }
     }
 }

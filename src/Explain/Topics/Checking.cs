@@ -54,6 +54,8 @@ internal sealed class Checking(RuleBook book, Topic topic)
         if (new Working(book, rules).Reach(other, [target]) is not { Impossible: false, Cases.Count: 0, Steps.Count: > 0 } found) return null;
         if (!Leant(found.Steps).Any(c => !c.IsGiven)) return null;
         ClaimId again = other.ClaimOf(target), first = ledger.ClaimOf(target);
+        // A value whose digits cannot be told from those of an exact one cannot be printed.
+        if (other.Evaluate(new ValueOf(again))!.Exact is null && ledger.Evaluate(new ValueOf(first))!.Exact is not null) return null;
         RuleId agrees = new(first.IsGiven ? "as-given" : "same-quantity");
         return [.. found.Steps, new Deduction(other.NextStep(), Compare.Equal(target, new ValueOf(first)), new RuleUse(agrees, [], [again, first]))];
     }

@@ -1,7 +1,7 @@
 namespace Explain;
 
 /// <summary>Whether every goal is answered, by claims that were made, in every figure.</summary>
-internal sealed class Answering(Solution solution, BoundsChecks bounding, Items<Layout> figures, int bits)
+internal sealed class Answering(Solution solution, BoundsChecks bounding, IIndependentModel model, Items<Layout> figures, int bits)
 {
     public IEnumerable<Finding> Findings(Seen seen)
     {
@@ -11,6 +11,9 @@ internal sealed class Answering(Solution solution, BoundsChecks bounding, Items<
             if (values.Length == 0) yield return new("V1", null, "no-answer " + goal.AsTyped);
             foreach (AnswerValue value in values)
                 if (Fault(goal, value, seen) is { } fault) yield return fault;
+            foreach (IGrouping<string?, AnswerValue> item in values.Where(v => v.Bounds is not null).GroupBy(v => v.Item))
+                if (Wanted(goal, item.First()) is { } wanted && !new BoxSamples(solution, model, bits).Stays(wanted, [.. item.Select(v => v.Bounds!)]))
+                    yield return new("V4", item.First().From, "bounds-in-figures " + goal.AsTyped);
             foreach (IGrouping<string?, AnswerValue> item in values.GroupBy(v => v.Item))
                 if (!item.SelectMany(v => seen.Find(v.From)?.Figures ?? []).Order().SequenceEqual(Enumerable.Range(0, figures.Count)))
                     yield return new("V5", null, "answers " + goal.AsTyped);
@@ -23,9 +26,10 @@ internal sealed class Answering(Solution solution, BoundsChecks bounding, Items<
         if (answer.Value is not { } value) return new("V1", answer.From, "answer-without-value");
         Enclosure claimed = GivenNumbers.In(value, bits);
         if (Agreement.Number(closed, bits) is not { } own || !Agreement.Of(own, claimed)) return new("V4", answer.From, "answer");
-        Symbol? wanted = answer.Item is { } item ? QuantityGrammar.Read(item) : goal.Wanted;
-        if (answer.Bounds is { } bounds && !(from.Claim is Series series ? BoundsChecks.Ends(series, bounds, bits) : wanted is not null && bounding.Are(bounds, wanted, from))) return new("V4", answer.From, "bounds");
-        return wanted is not null && from.Figures.All(i => figures[i].Measure(wanted) is { } measured && Agreement.Of(measured, claimed))
+        if (answer.Bounds is { } bounds && !(from.Claim is Series series ? BoundsChecks.Ends(series, bounds, bits) : Wanted(goal, answer) is { } bounded && bounding.Are(bounds, bounded, from))) return new("V4", answer.From, "bounds");
+        return Wanted(goal, answer) is { } wanted && from.Figures.All(i => figures[i].Measure(wanted) is { } measured && Agreement.Of(measured, claimed))
             ? null : new("V4", answer.From, "answer-in-figure");
     }
+
+    private static Symbol? Wanted(Goal goal, AnswerValue answer) => answer.Item is { } item ? QuantityGrammar.Read(item) : goal.Wanted;
 }

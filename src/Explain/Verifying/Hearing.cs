@@ -35,7 +35,7 @@ internal sealed class Hearing
         foreach ((ClaimId step, Statement onlyIf, Items<int> speaksOf) in remarks)
             if (!new RemarkChecks(figures, seen, Bounding(seen), bits).Holds(onlyIf, speaksOf)) Find("V4", step, "remark");
         if (figures.Count != 1 && !solution.Steps.OfType<Split>().Any()) Find("V5", null, "number-of-figures");
-        Answering answering = new(solution, Bounding(seen), figures, bits);
+        Answering answering = new(solution, Bounding(seen), model, figures, bits);
         foreach (Finding finding in answering.Findings(seen)) findings.Add(finding);
         return [.. findings];
     }

@@ -25,11 +25,11 @@ internal sealed class TriangleModel : IIndependentModel
             _ => true,
         });
 
-    /// <summary>The sign of 90° less the angle; null where the coordinates cannot tell it from a right angle.</summary>
     /// <summary>Whether what is stated to be equal comes out equal.</summary>
     private static bool Agree(Layout layout, Compare says, int bits) => says is not { Between: [Relation.Equal], Terms: [SymbolUse first, var second] }
         || layout.Measure(first.Symbol) is not { } one || (second is SymbolUse use ? layout.Measure(use.Symbol) : GivenNumbers.Of(second, bits)) is not { } other || one.Overlaps(other);
 
+    /// <summary>The sign of 90° less the angle; null where the coordinates cannot tell it from a right angle.</summary>
     private static int? Turn(Layout layout, Place place, int bits) =>
         place.Of is [Corner c] && layout.Measure(new Angle(c.First, c.Vertex, c.Second)) is { } angle ? (Enclosure.Of(90, bits) - angle).Sign : null;
 }

@@ -8,7 +8,7 @@ internal static class Edges
         Dictionary<(RuleId, Symbol, string), Edge> edges = [];
         foreach (CostedRule rule in rules)
         {
-            foreach (Instance instance in Instances.Of(book.Find(rule.Rule.Id)!, ledger.Facts, ledger.Arrangement).Where(i => i.When.OfType<Compare>().All(ledger.Holds)))
+            foreach (Instance instance in Instances.Of(book.Find(rule.Rule.Id)!, ledger.Facts, ledger.Arrangement).Where(i => i.When.OfType<Compare>().All(ledger.HoldsForCertain)))
                 foreach (Edge edge in Of(instance, rule, ledger.Arrangement))
                 {
                     ledger.Work.UseRule();

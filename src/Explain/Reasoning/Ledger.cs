@@ -9,6 +9,7 @@ internal sealed class Ledger
     private readonly Dictionary<Symbol, ClaimId> known;
     private readonly List<(Place Fact, ClaimId Claim)> facts;
     private readonly List<(Compare Says, ClaimId Claim)> relations;
+    private readonly HashSet<ClaimId> measured;
     private readonly string prefix;
     private readonly Unit? lengths;
     private int steps;
@@ -19,14 +20,14 @@ internal sealed class Ledger
     public Ledger(Arrangement arrangement, Unit? lengths, Work work)
     {
         Work = work;
-        (Arrangement, Closing, known, facts, relations, prefix, this.lengths) = (arrangement, new(), [], [], [], "s", lengths);
+        (Arrangement, Closing, known, facts, relations, measured, prefix, this.lengths) = (arrangement, new(), [], [], [], [], "s", lengths);
     }
 
     private Ledger(Ledger other, string prefix)
     {
         Work = other.Work;
-        (Arrangement, Closing, known, facts, relations, this.prefix, lengths) =
-            (other.Arrangement, other.Closing.Fork(), new(other.known), [.. other.facts], [.. other.relations], prefix, other.lengths);
+        (Arrangement, Closing, known, facts, relations, measured, this.prefix, lengths) =
+            (other.Arrangement, other.Closing.Fork(), new(other.known), [.. other.facts], [.. other.relations], [.. other.measured], prefix, other.lengths);
     }
 
     public Arrangement Arrangement { get; private set; }
@@ -61,13 +62,23 @@ internal sealed class Ledger
     /// <summary>A ledger for one case of a split: it knows what this one knows and goes on apart.</summary>
     public Ledger ForCase(ClaimId split, string name) => new(this, $"{split.Name}.{name}.");
 
-    /// <summary>Records that a claim gives the value of a quantity, as a formula in values of earlier claims; an angle of 90° is a right angle.</summary>
+    /// <summary>Records the value of a quantity that was measured and may be somewhat different: no equality rests on it.</summary>
+    public void Measure(Symbol symbol, ClaimId claim, Expr value)
+    {
+        measured.Add(claim);
+        Learn(symbol, claim, value);
+    }
+
+    /// <summary>
+    /// Records that a claim gives the value of a quantity, as a formula in values of earlier claims; an angle of 90° is a right
+    /// angle unless it was measured or follows from measurements, for it need not be one then.
+    /// </summary>
     public void Learn(Symbol symbol, ClaimId claim, Expr value)
     {
         Symbol own = Arrangement.Canonical(symbol);
         known[own] = claim;
         Closing.Add(claim, value);
-        if (own is not Angle angle || Compare(angle, Expr.Degrees(90)) != 0) return;
+        if (own is not Angle angle || IsMeasured(angle) || Compare(angle, Expr.Degrees(90)) != 0) return;
         Place right = new(PlaceKind.RightAngle, [new Corner(angle.First, angle.Vertex, angle.Second)]);
         if (ClaimOf(right) is null) facts.Add((right, claim));
     }
@@ -128,6 +139,12 @@ internal sealed class Ledger
 
     /// <summary>Whether a comparison is stated, or holds for certain between known quantities.</summary>
     public bool Holds(Compare comparison) => ClaimOf(comparison) is not null || comparison.Terms.All(t => t.Symbols().All(Knows)) && Decide.Holds(comparison, Compare) == true;
+
+    /// <summary>Whether a comparison is stated, or holds whatever the measurements are between their bounds: equal measurements need not be equal.</summary>
+    public bool HoldsForCertain(Compare comparison) => Holds(comparison)
+        && (ClaimOf(comparison) is not null || !comparison.Between.Contains(Relation.Equal) || !comparison.Terms.SelectMany(t => t.Symbols()).Any(IsMeasured));
+
+    private bool IsMeasured(Symbol symbol) => measured.Count > 0 && Opened(ClaimOf(symbol), id => measured.Contains(id) ? symbol : null).Symbols().Count > 0;
 
     /// <summary>The formula with values of claims in place of known quantities.</summary>
     public Expr WithValues(Expr expr) => expr.Substitute(e => e is SymbolUse use && Knows(use.Symbol) ? ValueOf(use.Symbol) : null);

@@ -31,8 +31,13 @@ internal sealed class Opening
 
     private Premise Measured(Given given, Problem problem, ClaimId id)
     {
-        if (!Ledger.Knows(given.Of) && given.Value.Symbols().Count == 0) Ledger.Learn(given.Of, id, given.Value);
         Expr? within = given.Within ?? (given.Of is Angle or Bearing ? problem.AnglesWithin : problem.LengthsWithin);
+        if (!Ledger.Knows(given.Of) && given.Value.Symbols().Count == 0)
+        {
+            if (within is null) Ledger.Learn(given.Of, id, given.Value);
+            else Ledger.Measure(given.Of, id, given.Value);
+        }
+
         return new(id, Compare.Equal(given.Of, given.Value), Source.Given) { Within = within };
     }
 }

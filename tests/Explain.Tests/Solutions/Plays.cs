@@ -57,13 +57,13 @@ internal static class Plays
     }
 
     /// <summary>What a solution is apart from its numbers: its steps with their reasons, its cases, where its answers come from.</summary>
-    public static string Shape(Solution solution) => string.Join('\n',
+    public static IReadOnlyList<object> Shape(Solution solution) =>
     [
-        .. solution.Steps.Select(s => $"{s.Id.Name} {s.GetType().Name} {s.Says} {s.Why.Rule.Name} {string.Join(',', s.Why.From)} {string.Join(',', s.Why.Roles)} {string.Join(',', s.Why.When)} {Ends(s)}"),
-        .. solution.Parts.SelectMany(p => p.Answers).SelectMany(a => a.Values.Select(v => $"{a.For.AsTyped} {v.Case} {v.Item} {v.From}")),
-    ]);
+        .. solution.Steps.Select(s => (s.Id, s.GetType(), s.Says, s.Why, Ends(s))),
+        .. solution.Parts.SelectMany(p => p.Answers).SelectMany(a => a.Values.Select(v => (a.For.AsTyped, v.Case, v.Item, v.From))),
+    ];
 
-    private static string Ends(Step step) => step is Split split ? string.Join(',', split.Cases.Select(c => c.End + c.Label?.OnlyIf?.ToString())) : "";
+    private static Items<(CaseEnd, Statement?)> Ends(Step step) => step is Split split ? [.. split.Cases.Select(c => (c.End, c.Label?.OnlyIf))] : [];
 
     private static string Angle(Given g, Random random, int strength)
     {

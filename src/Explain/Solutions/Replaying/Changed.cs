@@ -14,6 +14,9 @@ internal sealed class Changed
                 throw new ArgumentException(change.Claim.Name, nameof(changes));
     }
 
+    /// <summary>Whether every step is still worked out by its own rule.</summary>
+    public bool AreOfGivens => changes.Values.All(c => c is GivenIs or GivenWithin);
+
     public Change? Of(ClaimId claim) => changes.GetValueOrDefault(claim);
 
     private static bool Fits(Change change, Claimed claim) => (change, claim) switch

@@ -30,8 +30,10 @@ internal sealed class Redo(Track track, Changed changes)
     public void Need(Premise premise)
     {
         Break otherwise = premise.Says is Place ? Break.FigureFactFails : Break.StatementFails;
-        if (!track.IsLost(premise.Id) && premise.Needs.Any(n => here.Everywhere(n, otherwise) == otherwise)) track.Break(premise.Id, otherwise);
+        if (!track.IsLost(premise.Id) && premise.Needs.Any(n => Stands(n) && here.Everywhere(n, otherwise) == otherwise)) track.Break(premise.Id, otherwise);
     }
+
+    private bool Stands(Compare need) => !need.Terms.SelectMany(t => t.Claims()).Any(track.IsLost);
 
     /// <summary>Whether a step rests on a claim that does not stand; one whose value is given rests on none.</summary>
     public bool RestsOnLost(Step step) => changes.Of(step.Id) is not ValueIs && step.Why.From.Concat(Named(step)).Any(track.IsLost);
@@ -51,9 +53,9 @@ internal sealed class Redo(Track track, Changed changes)
         return step.Why.From.Any(track.IsLost) ? null : step.Why.When.Select(w => here.Everywhere(w, otherwise)).FirstOrDefault(b => b is not null);
     }
 
-    public void Step(Step step)
+    public void Step(Step step, bool isCell)
     {
-        if (step is Calculation calculation) Reckon(calculation);
+        if (step is Calculation calculation) Reckon(calculation, isCell);
         if (step is Algebra algebra) Solve(algebra);
         if (step is Deduction deduction && new Saying(track, here, around).Fails(deduction) is { } why) track.Break(step.Id, why);
     }
@@ -77,12 +79,13 @@ internal sealed class Redo(Track track, Changed changes)
         _ => null,
     };
 
-    private void Reckon(Calculation c)
+    private void Reckon(Calculation c, bool isCell)
     {
         Expr value = changes.Of(c.Id) is ValueIs own ? own.Number : Bound(c);
         if (value.Symbols().Count > 0 || !value.Claims().All(here.Has)) throw new ArgumentException(c.Id.Name, nameof(c));
+        ClaimId? first = isCell || !changes.AreOfGivens ? null : track.Giving(c.Target, []);
         Put(c.Id, c.Target, _ => value);
-        Find(c.Id, c.Target, c.Value.Unit, isFree: changes.Of(c.Id) is not null);
+        Find(c.Id, c.Target, c.Value.Unit, isFree: changes.Of(c.Id) is not null, first);
     }
 
     /// <summary>The equation is solved again, whatever its lines were.</summary>
@@ -111,9 +114,14 @@ internal sealed class Redo(Track track, Changed changes)
         return true;
     }
 
-    private void Find(ClaimId claim, Symbol of, Unit? unit, bool isFree)
+    /// <param name="claim">The claim whose value is found.</param>
+    /// <param name="of">Its quantity.</param>
+    /// <param name="unit">The unit to give it in; null for that of the formula.</param>
+    /// <param name="isFree">Whether the value is somebody's own and need not be one that the quantity can have.</param>
+    /// <param name="first">The claim that found the quantity before. Rules hold all over a box, so both have one range there.</param>
+    private void Find(ClaimId claim, Symbol of, Unit? unit, bool isFree, ClaimId? first = null)
     {
-        Evaluation found = here.Evaluate(new ValueOf(claim));
+        Evaluation found = here.Evaluate(here.IsBox && first is { } before && !track.IsLost(before) ? before : claim);
         if (found is not Evaluated { Value: var value }) track.Break(claim, found is OutsideDomain ? Break.OutsideDomain : Break.Undecided);
         else if (!isFree && !Size.Fits(of, value)) track.Break(claim, Break.OutsideDomain);
         else track.Value(claim, unit is null ? value : value.In(unit));

@@ -22,12 +22,12 @@ internal sealed class Rerun
     {
         foreach (Premise premise in solution.Premises) redo.Begin(premise);
         foreach (Premise premise in solution.Premises) redo.Need(premise);
-        foreach (Step step in solution.Parts.SelectMany(p => p.Passages).SelectMany(p => p.Steps)) Take(step, inCase: false);
+        foreach (Step step in solution.Parts.SelectMany(p => p.Passages).SelectMany(p => p.Steps)) Take(step);
         foreach (Answer answer in solution.Parts.SelectMany(p => p.Answers)) Answer(answer);
         return new(solution, all, track.Values, track.Broken);
     }
 
-    private void Take(Step step, bool inCase)
+    private void Take(Step step, bool inCase = false, bool isCell = false)
     {
         bool isChanged = changes.Of(step.Id) is not null;
         Break? fails = isChanged ? null : redo.Compared(step, inCase);
@@ -35,7 +35,7 @@ internal sealed class Rerun
         if (fails is not null || redo.RestsOnLost(step)) track.Lose(step);
         else if (step is Split split) Divide(split);
         else if (step is Series series) Tabulate(series);
-        else redo.Step(step);
+        else redo.Step(step, isCell);
     }
 
     private void Divide(Split split)
@@ -53,7 +53,7 @@ internal sealed class Rerun
     private void Tabulate(Series series)
     {
         foreach (SeriesRow row in series.Rows)
-            track.Apart(() => { foreach (Step cell in row.Cells) Take(cell, inCase: false); });
+            track.Apart(() => { foreach (Step cell in row.Cells) Take(cell, isCell: true); });
         if (series.Rows.SelectMany(r => r.Cells).Any(c => track.IsLost(c.Id))) track.Lose(series);
     }
 

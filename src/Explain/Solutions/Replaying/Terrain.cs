@@ -20,6 +20,8 @@ internal sealed class Terrain
         return to.In(unit).Exact?.Rational is { } greatest && least <= greatest ? new(new Measurement(given), least, greatest, unit) : null;
     }
 
+    public bool IsBox => box.Count > 0;
+
     public bool Has(ClaimId claim) => claims.Contains(claim);
 
     public void Put(ClaimId claim, Expr value)
@@ -36,15 +38,14 @@ internal sealed class Terrain
 
     public Expr Close(Expr expr) => closing.Close(expr);
 
-    /// <summary>The value, or the range of values; undecided while a letter is not known.</summary>
-    public Evaluation Evaluate(Expr expr)
+    /// <summary>The value of a claim, or its range of values; undecided while a letter is not known.</summary>
+    public Evaluation Evaluate(ClaimId claim)
     {
-        Expr closed = Close(expr);
-        if (closed.Symbols().Count == 0) return Evaluator.Evaluate(closed);
-        if (closed.Symbols().Any(s => s is not Measurement)) return new Undecided();
-        Evaluation found = Extremes.Of(closed, box);
-        return found is Bounded { Least.Value: var least, Greatest.Value: var greatest }
-            ? new Evaluated(new(null, Enclosure.Hull(least.True, greatest.In(least.Unit).True), least.Unit)) : found;
+        Items<Symbol> symbols = Close(new ValueOf(claim)).Symbols();
+        if (symbols.Count == 0) return Evaluator.Evaluate(Close(new ValueOf(claim)));
+        if (symbols.Any(s => s is not Measurement)) return new Undecided();
+        return Bounds(new ValueOf(claim)) is Bounded { Least.Value: var least, Greatest.Value: var greatest }
+            ? new Evaluated(new(null, Enclosure.Hull(least.True, greatest.In(least.Unit).True), least.Unit)) : Bounds(new ValueOf(claim));
     }
 
     /// <summary>The extremes of a formula; those of a claim's value are found once.</summary>

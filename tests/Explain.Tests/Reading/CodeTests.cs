@@ -57,6 +57,8 @@ public sealed class CodeTests
         { Figure + Find + "accuracy: 1 m and 2 m\n", "3: 1 m and 2 m says two things of one kind | write how far a length and an angle may be off, such as 0.5 m and 0.5° [given-twice]" },
         { "figure: ABCD is a square\ngiven: {shares: [3, 3]}\nfind: cuts\n", "2: 3 shares are asked for twice | keep one of them [given-twice]" },
         { Figure + "given: {height: 3 cm}\n" + Find, "2: height is not a quantity that can be read | quantities: AB, angle ABC, reflex angle ABC, the distance from T to PQ, the bearing of B from A, the area of A…C, the perimeter of A…C, the radius of the inscribed circle of A…C, the radius of the circle through A…C, the radius of the circle, the circumference of the circle [unreadable-statement]" },
+        { Figure + "given: {AB: 5' 3\"}\n" + Find, "2: 5' 3\" is an angle, but AB is a length | did you mean 5 ft 3 in? [wrong-unit]" },
+        { "figure: ABCD is a square\ngiven: {share: 7}\nfind: cuts\n", "2: share is not a quantity that can be read | did you mean shares? [unreadable-statement]" },
         { "figure: hello\n" + Find, "1: “hello” is not a statement that can be read | write a statement such as ABC is a triangle, D is on AB, PQ ∥ RS or BA = BC [unreadable-statement]" },
         { Figure + "given: {AB: 120 metrs}\n" + Find, "2: 120 metrs: metrs is not a unit | did you mean 120 metres? [unknown-unit]" },
         { Figure + "find: {a: AB}\nmarks: {a: many}\n", "3: many is not a whole number | write a whole number without a unit, 1 or more [unreadable-number]" },

@@ -50,12 +50,21 @@ internal static class ValueCheck
             (QuantityKind.Angle, Angle a) when found == QuantityKind.Length => ProblemPhrases.WriteAnAngleOrTheLength(number + "°", a.Vertex, a.Second, $"{a.Vertex.Name}{a.Second.Name}: {value.Typed}"),
             (QuantityKind.Angle, _) => StatementPhrases.Write(number + "°"),
             (QuantityKind.Area, _) when found == QuantityKind.Length => StatementPhrases.Write(number + " " + value.Unit.To(2).Symbol),
+            (QuantityKind.Length, _) when found == QuantityKind.Angle && InFeet(value.Typed) is { } feet => StatementPhrases.DidYouMean(feet),
             (QuantityKind.Length, _) when found == QuantityKind.Angle => ProblemPhrases.WriteALength(number),
             (QuantityKind.Length, _) when found == QuantityKind.Area => StatementPhrases.Write(number + " " + value.Unit.Symbol.TrimEnd('²')),
             (QuantityKind.Number, _) => StatementPhrases.Write(number),
             _ => StatementPhrases.WriteAValue(),
         };
         return Wrong(value.Typed, found, typed, kind, remedy);
+    }
+
+    /// <summary>5′ 3″ in a length stands for feet and inches; null where no such sign is typed.</summary>
+    private static string? InFeet(string typed)
+    {
+        TextToken[] tokens = Tokens.Read(typed) ?? [];
+        return tokens.Any(t => t.Is("°")) || !tokens.Any(t => t.Text is "′" or "″") ? null
+            : string.Join(' ', tokens.Select(t => t.Text switch { "′" => "ft", "″" => "in", var other => other })).Replace(" / ", "/", StringComparison.Ordinal);
     }
 
     private static Fault Wrong(string value, QuantityKind found, string typed, QuantityKind kind, Phrase remedy) =>

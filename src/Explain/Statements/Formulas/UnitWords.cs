@@ -20,6 +20,7 @@ internal static class UnitWords
     {
         if (at >= tokens.Length || tokens[at].Kind is not (TokenKind.Word or TokenKind.Sign)) return null;
         if (at + 1 < tokens.Length && tokens[at + 1].Is("∠")) return null;
+        if (tokens[at].Text is "square" or "sq" && at + 1 < tokens.Length && Of(tokens[at + 1].Text) is { IsAngle: false } side) return (side.To(2), at + 2);
         if (Of(tokens[at].Text) is not { } unit) return null;
         if (unit.IsAngle) return (unit, at + 1);
         int end = AfterSquare(tokens, at + 1);

@@ -23,6 +23,13 @@ internal static class Tokens
             while (at < text.Length && IsSpace(text[at])) at++;
             if (at == text.Length) break;
             if (tokens.Count == TextLimits.Tokens) return null;
+            if (Stroke(text[at]) is { } fraction && tokens.Count + 2 < TextLimits.Tokens)
+            {
+                tokens.AddRange(fraction.Select((f, i) => new TextToken(char.IsAsciiDigit(f) ? TokenKind.Number : TokenKind.Sign, f.ToString(), at, at + 1, i == 0)));
+                at++;
+                continue;
+            }
+
             (TokenKind kind, string read, int end) = Next(text, at);
             tokens.Add(new(kind, read, at, end, at > start));
             at = end;
@@ -30,6 +37,13 @@ internal static class Tokens
 
         return [.. tokens];
     }
+
+    /// <summary>½ in three tokens, apart from a number before it; null for another character.</summary>
+    private static string? Stroke(char sign) => sign switch
+    {
+        '½' => "1/2", '¼' => "1/4", '¾' => "3/4", '⅓' => "1/3", '⅔' => "2/3", '⅛' => "1/8", '⅜' => "3/8", '⅝' => "5/8", '⅞' => "7/8",
+        _ => null,
+    };
 
     public static bool IsSpace(char sign) => char.IsWhiteSpace(sign) || sign == '\u2060';
 

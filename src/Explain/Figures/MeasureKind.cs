@@ -9,9 +9,15 @@ public enum MeasureKind
     /// <summary>The length round it.</summary>
     Perimeter,
 
+    /// <summary>Half the length round it.</summary>
+    HalfPerimeter,
+
     /// <summary>The radius of the circle inside it that touches every side.</summary>
     InscribedRadius,
 
     /// <summary>The radius of the circle through its corners.</summary>
     CircumscribedRadius,
+
+    /// <summary>The diameter of the circle through its corners.</summary>
+    CircumscribedDiameter,
 }

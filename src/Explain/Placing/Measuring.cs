@@ -13,6 +13,10 @@ internal static class Measuring
         DistanceToLine d => Distance(d, find),
         Measure { Kind: MeasureKind.Area } m => Area(m.Of, find),
         Measure { Kind: MeasureKind.Perimeter } m => Perimeter(m.Of, find),
+        Measure { Kind: MeasureKind.HalfPerimeter } m => Perimeter(m.Of, find) * new Fraction(1, 2),
+        Measure { Kind: MeasureKind.InscribedRadius } m => Circles.Inscribed(m.Of, find),
+        Measure { Kind: MeasureKind.CircumscribedRadius } m => Circles.Circumscribed(m.Of, find),
+        Measure { Kind: MeasureKind.CircumscribedDiameter } m => Circles.Circumscribed(m.Of, find) * new Fraction(2),
         _ => null,
     };
 

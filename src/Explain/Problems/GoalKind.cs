@@ -15,6 +15,9 @@ public enum GoalKind
     /// <summary>All sides of a polygon.</summary>
     Sides,
 
+    /// <summary>All sides and angles of a triangle.</summary>
+    Triangle,
+
     /// <summary>How many triangles there are.</summary>
     Count,
 

@@ -30,11 +30,11 @@ internal sealed class Cases(RuleBook book, Working working, Ledger ledger, Ratio
         Statement assume = Compare.Of(new SymbolUse(sine.Of), size, Expr.Degrees(90));
         Calculation angle = Calculate.Step(inside, EdgeOf(inside, rule))!;
         if (Excluded(inside) is { } excluded) return new Case(name, assume, [angle, excluded], CaseEnd.NotThisProblem);
-        Deduction room = Room(inside, out bool holds);
-        if (!holds) return new Case(name, assume, [angle, room], CaseEnd.Impossible);
-        if (working.Reach(inside, wanted) is not { Impossible: false } rest) return null;
+        Deduction? room = Room(inside, out bool holds);
+        if (room is not null && !holds) return new Case(name, assume, [angle, room], CaseEnd.Impossible);
+        if (working.Reach(inside, wanted) is not { Impossible: false, Cases.Count: 0 } rest) return null;
         Held = Held.With((name, inside));
-        return new Case(name, assume, [angle, room, .. rest.Steps], CaseEnd.Holds);
+        return new Case(name, assume, [angle, .. room is null ? (Items<Step>)[] : [room], .. rest.Steps], CaseEnd.Holds);
     }
 
     public Edge EdgeOf(Ledger inside, string rule)
@@ -60,10 +60,12 @@ internal sealed class Cases(RuleBook book, Working working, Ledger ledger, Ratio
         return null;
     }
 
-    private Deduction Room(Ledger inside, out bool holds)
+    /// <summary>Whether the angle fits beside another one that is known; null where no other is.</summary>
+    private Deduction? Room(Ledger inside, out bool holds)
     {
+        holds = false;
         Schema room = book.Find(new RuleId("room-for-a-third-angle"))!, none = book.Find(new RuleId("no-room-for-a-third-angle"))!;
-        Instance instance = WithKnown(room, inside).First();
+        if (WithKnown(room, inside).FirstOrDefault() is not { } instance) return null;
         Compare test = instance.When.OfType<Compare>().Single();
         holds = inside.Holds(test);
         if (holds) return Deduce(inside, instance, test);

@@ -7,7 +7,7 @@ namespace Explain;
     Roles = ["first: angle CAB", "second: angle ABC"], Source = "Euclid, Elements, I.17")]
 [Rule("no-room-for-a-third-angle", When = ["ABC is a triangle", "angle CAB + angle ABC ≥ 180°"], Then = "angle CAB + angle ABC ≥ 180°",
     Roles = ["first: angle CAB", "second: angle ABC"], Source = "Euclid, Elements, I.17")]
-[Rule("longest-side", When = ["ABC is a triangle", "AB < BC + CA"], Then = "1 triangle ABC",
+[Rule("longest-side", When = ["ABC is a triangle", "AB ≥ BC", "AB ≥ CA", "AB < BC + CA"], Then = "1 triangle ABC",
     Roles = ["longest: AB", "first: BC", "second: CA"], Source = "Euclid, Elements, I.20 and I.22")]
 internal static partial class TriangleRules
 {

@@ -22,16 +22,17 @@ internal sealed class Checking(RuleBook book, Topic topic)
     /// <summary>The check that tests most answers, then whatever tests an answer that none before it tests.</summary>
     private IEnumerable<Items<Step>> Best(Ledger ledger, Items<CostedRule> rules, IReadOnlyCollection<ClaimId> answers)
     {
-        Symbol[] known = [.. ledger.Known.Where(k => k is Length or Angle)];
+        Symbol[] known = [.. ledger.Known.Where(k => k is Length or Angle or Measure or DistanceToLine)];
         (Symbol Target, ClaimId[] Tested)[] ways = Ways(ledger, rules, known.Where(k => ledger.ClaimOf(k).IsGiven));
         if (ways.Length == 0) ways = Ways(ledger, rules, known.Where(k => !ledger.ClaimOf(k).IsGiven));
         HashSet<ClaimId> open = [.. answers];
+        Ledger at = ledger;
         for (int i = 0; i < answers.Count; i++)
         {
             (Symbol Target, ClaimId[] Tested)[] next = [.. ways.Where(w => i == 0 || w.Tested.Any(open.Contains)).OrderByDescending(w => w.Tested.Count(open.Contains)).Take(1)];
             if (next is not [var way]) yield break;
             open.ExceptWith(way.Tested);
-            yield return Again(ledger, rules, way.Target)!.Value;
+            yield return Again(ref at, ledger, rules, way.Target)!.Value;
         }
     }
 
@@ -41,11 +42,12 @@ internal sealed class Checking(RuleBook book, Topic topic)
 
     private static IEnumerable<ClaimId> Leant(Items<Step> steps) => steps.OfType<Calculation>().SelectMany(c => c.Bindings).Select(b => b.Is).OfType<ValueOf>().Select(v => v.Claim);
 
-    private Items<Step>? Again(Ledger ledger, Items<CostedRule> rules, Symbol target)
+    /// <summary>Finds a quantity again, with what earlier checks found, and goes on from there.</summary>
+    private Items<Step>? Again(ref Ledger at, Ledger ledger, Items<CostedRule> rules, Symbol target)
     {
-        Ledger other = ledger.Without(target);
-        if (Again(other, ledger, rules, target) is not { } steps) return null;
-        ledger.After(other);
+        at = at.Without(target);
+        if (Again(at, ledger, rules, target) is not { } steps) return null;
+        ledger.After(at);
         return steps;
     }
 

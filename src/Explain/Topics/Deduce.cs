@@ -7,11 +7,16 @@ internal sealed class Deduce(RuleBook book, Ledger ledger)
     public Deduction? By(string rule, params (string Pattern, Point Is)[] names)
     {
         Schema schema = book.Find(new RuleId(rule))!;
-        Instance instance = Instance.Of(schema, new Renaming(names.ToDictionary(n => new Point(n.Pattern), n => n.Is)), ledger.Arrangement);
+        return By(Instance.Of(schema, new Renaming(names.ToDictionary(n => new Point(n.Pattern), n => n.Is)), ledger.Arrangement));
+    }
+
+    /// <summary>The deduction by a rule applied to points of the figure; null when a condition does not hold.</summary>
+    public Deduction? By(Instance instance)
+    {
         bool holds = instance.When.All(w => w is Place place ? ledger.ClaimOf(place) is not null : w is Compare c && ledger.Holds(c));
         if (!holds) return null;
         ClaimId id = ledger.NextStep();
-        Statement says = Spelled(instance.Names.Of(schema.Then));
+        Statement says = Spelled(instance.Names.Of(instance.Schema.Then));
         Deduction made = new(id, says, Reasons.Use(ledger, instance, []));
         ledger.Learn(says, id);
         return made;

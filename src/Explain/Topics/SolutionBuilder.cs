@@ -10,12 +10,12 @@ internal sealed class SolutionBuilder
     private readonly Working working;
     private readonly Ledger plain;
     private readonly Refusals refusals;
-    private readonly Dictionary<Symbol, Symbol> found = [];
     private readonly List<Step> done = [];
     private readonly Dictionary<Symbol, (ClaimId From, Bounds Bounds)> shown = [];
     private readonly HashSet<ClaimId> rounded = [];
-    private Items<(string Name, Ledger Ledger)> cases;
+    private readonly Pursuit pursuit;
     private Swinging? swinging;
+    private Deduction? count;
 
     public SolutionBuilder(Problem problem, Topic topic, RuleBook book, Work work)
     {
@@ -23,9 +23,12 @@ internal sealed class SolutionBuilder
         (opening, working) = (new(problem, topic, work), new(book, topic.Working));
         plain = new Working(book, SpecialTriangles.Equalities).Spread(opening.Ledger.Fork());
         refusals = new(problem, opening.Ledger);
+        pursuit = new(book, working, opening.Ledger);
     }
 
-    private Ledger Ledger => opening.Ledger;
+    private Ledger Ledger => pursuit.Ledger;
+
+    private Items<(string Name, Ledger Ledger)> Cases => pursuit.Cases;
 
     private Polygon Triangle => (Polygon)Ledger.Facts.First(f => f.Kind == PlaceKind.Triangle).Of[0];
 
@@ -44,9 +47,14 @@ internal sealed class SolutionBuilder
         if (Contradiction() is { } contradiction) return new(null, [contradiction]);
         parts[0] = parts[0] with { Passages = [Plan(), .. parts[0].Passages] };
         parts[^1] = parts[^1] with { Passages = [.. parts[^1].Passages, .. Checks([.. parts.SelectMany(p => p.Answers).SelectMany(a => a.Values).Select(v => v.From)])] };
-        Items<Warning> warnings = cases.Count > 1 ? [new(ErrorCodes.SeveralSolutions, TopicPhrases.SeveralSolutions())] : [];
-        return new(new Solution(problem, topic.Id, Needing(feasible), [.. parts], [], warnings, [.. topic.Cautions.Concat(Things.Cautions(problem)).Distinct()], Verification.NotRun), []);
+        Items<Warning> warnings = Cases.Count > 1 ? [new(ErrorCodes.SeveralSolutions, TopicPhrases.SeveralSolutions())] : [];
+        return new(new Solution(problem, topic.Id, Needing(IsNone ? [] : feasible), [.. parts], [], warnings, [.. topic.Cautions.Concat(Things.Cautions(problem)).Distinct()], Verification.NotRun), []);
     }
+
+    private bool OnlyCounts => problem.Find.All(g => g.Kind == GoalKind.Count);
+
+    /// <summary>Whether the answer is that there is no triangle.</summary>
+    private bool IsNone => count?.Says is HowMany { Count: 0 };
 
     private Items<Premise> Needing(Items<Compare> feasible) => new Needs(Ledger, Consistent).Of(opening.Premises, Triangle, feasible);
 
@@ -55,9 +63,10 @@ internal sealed class SolutionBuilder
     private ProblemError? Fault()
     {
         if (problem.Given.FirstOrDefault(g => g.Value.Symbols().Any()) is { } lettered) return Refusals.NotInLetters(lettered);
-        if (Ledger.Facts.Any(f => f.Kind == PlaceKind.Triangle) && Impossible() is { } impossible) return impossible;
-        if (problem.Find.FirstOrDefault(g => g.Kind is not (GoalKind.Value or GoalKind.Bounds or GoalKind.Angles or GoalKind.Sides)) is { } goal) return refusals.NotSupported(goal);
-        return Ledger.Facts.Any(f => f.Kind == PlaceKind.Triangle) ? null : refusals.NotSupported(problem.Find[0]);
+        bool isTriangle = Ledger.Facts.Any(f => f.Kind == PlaceKind.Triangle);
+        if (isTriangle && !OnlyCounts && Impossible() is { } impossible) return impossible;
+        if (problem.Find.FirstOrDefault(g => !Asked.IsSupported(g)) is { } goal) return refusals.NotSupported(goal);
+        return isTriangle ? null : refusals.NotSupported(problem.Find[0]);
     }
 
     /// <summary>Why the measurements, or what equal sides and angles make of them, fit no triangle; null where nothing speaks against one.</summary>
@@ -66,37 +75,46 @@ internal sealed class SolutionBuilder
     private Part? PartOf(string? letter, Items<Goal> goals, bool isFirst)
     {
         List<Passage> passages = [];
-        if (isFirst && Count() is { } counted)
+        bool counts = goals.Any(g => g.Kind == GoalKind.Count);
+        if (Count(isFirst, counts) is { } counted)
         {
             passages.Add(counted);
             done.AddRange(counted.Steps);
         }
 
-        if (Work(goals) is not { } work) return null;
+        if (Work(goals, counts && count is null) is not { } work) return null;
         done.AddRange(work);
         if (work.Count > 0) passages.Add(new(PassageUse.Working, Noticing.In(work, Ledger, rounded)) { Heading = topic.Heading(goals) });
         foreach (Goal bounds in goals.Where(g => g.Kind == GoalKind.Bounds))
             if (BoundsOf(bounds) is { Count: > 0 } steps) passages.Add(new(PassageUse.Bounds, steps) { Heading = TopicPhrases.BoundsHeading() });
         if (IsAccuracyShown) passages.Add(new(PassageUse.Accuracy, [.. goals.Where(g => g is { Kind: GoalKind.Value, Wanted: not null }).SelectMany(g => BoundsOf(g))]));
         Items<Answer>? answers = Answers(goals);
-        return answers is null ? null : new Part(letter, goals, [.. passages], answers.Value) { Several = cases.Count > 1 ? swinging?.Several : null };
+        return answers is null ? null : new Part(letter, goals, [.. passages], answers.Value) { Several = Cases.Count > 1 ? swinging?.Several : null };
     }
 
-    /// <summary>The count of triangles, where it is in question.</summary>
-    private Passage? Count() => (swinging = Swinging.Of(book, Ledger, Triangle))?.Count();
+    /// <summary>The count of triangles, where it is in question or asked for.</summary>
+    private Passage? Count(bool isFirst, bool isAsked)
+    {
+        if (isFirst) swinging = Swinging.Of(book, Ledger, Triangle);
+        Items<Step> steps = isFirst && swinging?.Count() is { } ambiguous ? ambiguous.Steps
+            : isAsked && count is null ? new Counting(book, Ledger, Triangle).Steps() : [];
+        if (steps.Count == 0) return null;
+        count = (Deduction)steps[^1];
+        return new(PassageUse.Existence, steps);
+    }
 
     private Passage Plan() => new(PassageUse.Plan, [])
     {
-        Remarks = swinging is not null ? swinging.Plan : topic.Plan is { } own ? own(problem) : Planning.Of(done, problem),
+        Remarks = OnlyCounts ? [] : swinging is not null ? swinging.Plan : topic.Plan is { } own ? own(problem) : Planning.Of(done, problem),
     };
 
     /// <summary>Where no part asks for bounds, the page ends with those of its answers.</summary>
-    private bool IsAccuracyShown => cases.Count == 0 && opening.Premises.Any(p => p.Within is not null) && problem.Find.All(g => g.Kind != GoalKind.Bounds);
+    private bool IsAccuracyShown => Cases.Count == 0 && opening.Premises.Any(p => p.Within is not null) && problem.Find.All(g => g.Kind != GoalKind.Bounds);
 
     private Items<Step> BoundsOf(Goal goal)
     {
-        if (cases.Count > 0) return [];
-        Symbol quantity = found.GetValueOrDefault(goal.Wanted!, goal.Wanted!);
+        if (Cases.Count > 1) return [];
+        Symbol quantity = pursuit.Found(goal.Wanted!);
         Items<Step> before = [];
         if (IsSide(goal.Wanted!))
         {
@@ -109,45 +127,20 @@ internal sealed class SolutionBuilder
     }
 
     /// <summary>Whether a distance is a side because an angle is right: it varies otherwise than the side once that angle does.</summary>
-    private bool IsSide(Symbol wanted) => found.TryGetValue(wanted, out Symbol? quantity) && TriangleParts.Sides(Triangle).Any(s => s == quantity);
+    private bool IsSide(Symbol wanted) => pursuit.Found(wanted) is var quantity && quantity != wanted && TriangleParts.Sides(Triangle).Any(s => s == quantity);
 
     private Rounding RoundingOf(Value value) => Rounding(value) ?? Explain.Rounding.Default(value.Unit);
 
     private bool IsRounded(AnswerValue answer) => answer.Value is { } value && !NumberText.Rounded(value, RoundingOf(value)).IsExact;
 
-    private Items<Step>? Work(Items<Goal> goals)
+    /// <summary>The steps to what is asked; to the whole triangle where triangles are to be counted that no rule counts.</summary>
+    private Items<Step>? Work(Items<Goal> goals, bool counts)
     {
-        List<Step> steps = [];
-        Symbol[] wanted = [.. goals.SelectMany(Wanted).Where(s => s is not DistanceToLine)];
-        if (cases.Count == 0)
-        {
-            if (working.Reach(Ledger, wanted) is not { Impossible: false } reached) return null;
-            if (swinging is not null) reached = swinging.Named(reached);
-            steps.AddRange(reached.Steps);
-            cases = reached.Cases;
-        }
-        else if (!wanted.All(w => cases.All(c => c.Ledger.Knows(w))))
-        {
-            if (swinging?.GoOn(working, cases, wanted) is not { } more) return null;
-            steps.AddRange(more);
-        }
-
-        foreach (DistanceToLine distance in goals.SelectMany(Wanted).OfType<DistanceToLine>().Where(d => !found.ContainsKey(d)))
-        {
-            if (cases.Count > 0 || new Heights(book, Ledger, working).Find(distance) is not { } height) return null;
-            steps.AddRange(height.Steps);
-            found[distance] = height.Is;
-        }
-
-        return [.. steps];
+        if (pursuit.To([.. goals.SelectMany(Wanted), .. counts ? TriangleParts.Sides(Triangle) : []], swinging) is not { } steps) return null;
+        return counts ? steps.With(count = new Counting(book, Ledger, Triangle).After(pursuit.Split, Cases.Count)) : steps;
     }
 
-    private static IEnumerable<Symbol> Wanted(Goal goal) => goal.Kind switch
-    {
-        GoalKind.Angles => TriangleParts.Angles(goal.Shape!),
-        GoalKind.Sides => TriangleParts.Sides(goal.Shape!),
-        _ => [goal.Wanted!],
-    };
+    private IEnumerable<Symbol> Wanted(Goal goal) => Asked.Of(goal, Triangle);
 
     private Items<Answer>? Answers(Items<Goal> goals)
     {
@@ -155,10 +148,11 @@ internal sealed class SolutionBuilder
         foreach (Goal goal in goals)
         {
             List<AnswerValue> values = [];
+            if (goal.Kind == GoalKind.Count) values.Add(new(null, null, count!.Id, Value.Of(Exact.Of(((HowMany)count.Says).Count), Unit.None), null, null));
             foreach (Symbol symbol in Wanted(goal))
-                foreach ((string? name, Ledger ledger) in cases.Count == 0 ? [(null, Ledger)] : cases.Select(c => ((string?)c.Name, c.Ledger)))
+                foreach ((string? name, Ledger ledger) in Cases.Count < 2 ? [(null, Ledger)] : Cases.Select(c => ((string?)c.Name, c.Ledger)))
                 {
-                    if (ValueOf(goal, symbol, cases.Count == 1 ? null : name, ledger) is not { } value) return null;
+                    if (ValueOf(goal, symbol, name, ledger) is not { } value) return null;
                     values.Add(value);
                 }
 
@@ -170,7 +164,7 @@ internal sealed class SolutionBuilder
 
     private AnswerValue? ValueOf(Goal goal, Symbol symbol, string? name, Ledger ledger)
     {
-        Symbol quantity = found.GetValueOrDefault(symbol, symbol);
+        Symbol quantity = pursuit.Found(symbol);
         ClaimId from = ledger.ClaimOf(quantity);
         Value value = ledger.Evaluate(new ValueOf(from))!;
         Bounds? bounds;
@@ -178,7 +172,7 @@ internal sealed class SolutionBuilder
         if (shown.TryGetValue(isSide ? symbol : quantity, out (ClaimId From, Bounds Bounds) worked)) (from, bounds) = (goal.Kind == GoalKind.Bounds ? worked.From : from, worked.Bounds);
         else bounds = isSide ? null : new Tolerances(opening.Premises, ledger).Of(quantity);
         if (goal.Kind == GoalKind.Bounds && bounds is null) return null;
-        string? item = goal.Kind is GoalKind.Angles or GoalKind.Sides ? QuantityGrammar.Write(symbol, English.UnitedKingdom) : null;
+        string? item = Asked.IsList(goal) ? QuantityGrammar.Write(symbol, English.UnitedKingdom) : null;
         return new(name, item, from, value, Rounding(value), bounds);
     }
 
@@ -191,15 +185,15 @@ internal sealed class SolutionBuilder
     private IEnumerable<Passage> Checks(Items<ClaimId> answers)
     {
         Checking checking = new(book, topic);
-        return (cases.Count == 0 ? [Ledger] : cases.Select(c => c.Ledger)).SelectMany(l => checking.Of(l, done, answers));
+        return OnlyCounts ? [] : (Cases.Count == 0 ? [Ledger] : Cases.Select(c => c.Ledger)).SelectMany(l => checking.Of(l, done, answers));
     }
 
-    private ProblemError? Contradiction() => Clash.Find(Consistent, problem) is { } clash ? Refusals.Contradiction(clash) : null;
+    private ProblemError? Contradiction() => !IsNone && Clash.Find(Consistent, problem) is { } clash ? Refusals.Contradiction(clash) : null;
 
     private ProblemError Refusal(Items<Goal> goals)
     {
-        bool fixedShape = cases.Count > 0 || working.Reaches(Ledger, TriangleParts.Sides(Triangle));
+        bool fixedShape = Cases.Count > 0 || working.Reaches(Ledger, TriangleParts.Sides(Triangle));
         if (working.Reach(Ledger, [.. TriangleParts.Sides(Triangle)]) is { Impossible: true }) return refusals.NoSuchTriangle(Triangle);
-        return fixedShape ? refusals.NotSupported(goals[0]) : refusals.NotEnough(Wanted(goals[0]).First(), Triangle);
+        return fixedShape ? refusals.NotSupported(goals[0]) : refusals.NotEnough(goals.SelectMany(Wanted).Concat(TriangleParts.Sides(Triangle)).First(), Triangle);
     }
 }

@@ -11,12 +11,14 @@ internal static class SolveATriangle
             .. SpecialTriangles.Working,
             new(TriangleRules.Book.AngleSumOfATriangle, 1), new(TriangleRules.Book.SineRule, 1.5, Targets: 2),
             new(TriangleRules.Book.CosineRule, 2.5),
+            .. TriangleMeasures.Working,
         ],
         Checks =
         [
             .. SpecialTriangles.Checks,
             new(TriangleRules.Book.AngleSumOfATriangle, 1), new(TriangleRules.Book.SineRule, 2, Targets: 1),
             new(TriangleRules.Book.ProjectionsOfSides, 2.5, Targets: 1), new(TriangleRules.Book.CosineRule, 3, Targets: 1),
+            .. TriangleMeasures.Checks,
         ],
     };
 }

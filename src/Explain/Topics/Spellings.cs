@@ -6,8 +6,10 @@ internal static class Spellings
     public static Items<Symbol> Of(Problem problem) =>
     [
         .. problem.Given.Select(g => g.Of), .. problem.Find.Select(g => g.Wanted).OfType<Symbol>(),
-        .. Shapes(problem).SelectMany(TriangleParts.Sides).Select(Ordered), .. Shapes(problem).SelectMany(TriangleParts.Angles).Select(Ordered),
+        .. Shapes(problem).SelectMany(Measures), .. Shapes(problem).SelectMany(TriangleParts.Sides).Select(Ordered), .. Shapes(problem).SelectMany(TriangleParts.Angles).Select(Ordered),
     ];
+
+    private static IEnumerable<Symbol> Measures(Polygon shape) => Enum.GetValues<MeasureKind>().Select(kind => new Measure(kind, shape));
 
     private static Length Ordered(Length side) => InOrder(side.From, side.To) ? side : new(side.To, side.From);
 

@@ -25,14 +25,4 @@ internal sealed class Swinging(RuleBook book, Ledger ledger, SwingingSide given)
         if (reached.Cases.Count == 2 && count.Foot is { } foot) split = new Positions(book, given, foot).In(split, reached.Cases);
         return reached with { Steps = [.. reached.Steps.Take(reached.Steps.Count - 1), split] };
     }
-
-    /// <summary>Further goals in each triangle, after an earlier part has divided the work; null when one is out of reach.</summary>
-    public Items<Step>? GoOn(Working working, Items<(string Name, Ledger Ledger)> held, IReadOnlyList<Symbol> wanted)
-    {
-        Items<Step>?[] steps = [.. held.Select(h => working.Reach(h.Ledger, wanted) is { Impossible: false, Cases.Count: 0 } more ? (Items<Step>?)more.Steps : null)];
-        if (steps.Any(s => s is null) || split is null) return null;
-        if (held.Count == 1) return steps[0];
-        Items<Case> cases = [.. split.Cases.Select((c, i) => c with { Steps = steps[i]!.Value })];
-        return [split with { Id = ledger.NextStep(), Cases = cases, Title = TopicPhrases.EachTriangleAgain(), Remarks = [] }];
-    }
 }

@@ -60,6 +60,18 @@ internal static partial class TopicPhrases
     [Phrase("title.compare-with-the-height")]
     public static partial Phrase CompareWithTheHeight(Length side, Point from, Line line);
 
+    [Phrase("plan.herons-formula")]
+    public static partial Phrase PlanHeronsFormula(Items<Symbol> found);
+
+    [Phrase("plan.area-from-two-sides")]
+    public static partial Phrase PlanAreaFromTwoSides(Items<Symbol> found);
+
+    [Phrase("title.add-the-angles")]
+    public static partial Phrase AddTheAngles();
+
+    [Phrase("title.compare-longest")]
+    public static partial Phrase CompareLongest(Length side);
+
     [Phrase("title.compare-sides")]
     public static partial Phrase CompareSides(Length side, Length other);
 

@@ -22,6 +22,7 @@ internal sealed class Answering(Solution solution, BoundsChecks bounding, IIndep
 
     private Finding? Fault(Goal goal, AnswerValue answer, Seen seen)
     {
+        if (goal.Kind == GoalKind.Count) return Counts(answer, seen) ? null : new("V5", answer.From, "count-answer");
         if (seen.Find(answer.From) is not { Closed: { } closed } from) return new("V1", answer.From, "answer-not-claimed");
         if (answer.Value is not { } value) return new("V1", answer.From, "answer-without-value");
         Enclosure claimed = GivenNumbers.In(value, bits);
@@ -32,4 +33,7 @@ internal sealed class Answering(Solution solution, BoundsChecks bounding, IIndep
     }
 
     private static Symbol? Wanted(Goal goal, AnswerValue answer) => answer.Item is { } item ? QuantityGrammar.Read(item) : goal.Wanted;
+
+    private static bool Counts(AnswerValue answer, Seen seen) =>
+        seen.Find(answer.From) is { Claim.Says: HowMany many } && answer.Value is { Exact: { } count } && count == Exact.Of(many.Count);
 }

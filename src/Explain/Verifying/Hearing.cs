@@ -34,7 +34,7 @@ internal sealed class Hearing
 
         foreach ((ClaimId step, Statement onlyIf, Items<int> speaksOf) in remarks)
             if (!new RemarkChecks(figures, seen, Bounding(seen), bits).Holds(onlyIf, speaksOf)) Find("V4", step, "remark");
-        if (figures.Count != 1 && !solution.Steps.OfType<Split>().Any()) Find("V5", null, "number-of-figures");
+        if (figures.Count != 1 && !solution.Steps.OfType<Split>().Any() && solution.Of.Find.Any(g => g.Kind != GoalKind.Count)) Find("V5", null, "number-of-figures");
         Answering answering = new(solution, Bounding(seen), model, figures, bits);
         foreach (Finding finding in answering.Findings(seen)) findings.Add(finding);
         return [.. findings];
@@ -63,7 +63,7 @@ internal sealed class Hearing
         if (!ids.Add(step.Id)) Find("V1", step.Id, "id-used-twice");
         foreach (ClaimId id in step.Why.From.Concat(Named(step)).Where(id => here.Find(id) is null).Distinct()) Find("V1", step.Id, "not-yet-claimed " + id.Name);
         if (step is Series && Solution.Within(step).Skip(1).Any(cell => !ids.Add(cell.Id))) Find("V1", step.Id, "id-used-twice");
-        if (step is Instruction) Draw(step);
+        if (step is Instruction) Draw(step, within);
         if (!IsInstance(step, here)) Find("V2", step.Id, "no-instance-of " + step.Why.Rule.Name);
         Items<int> speaksOf = [.. within.Where(i => here.Of(step.Why.From).All(t => t.Figures.Contains(i)))];
         if (step is Calculation calculation) Reckon(calculation, here, speaksOf, draws);
@@ -77,11 +77,12 @@ internal sealed class Hearing
     private static IEnumerable<ClaimId> Named(Step step) => step is Calculation c
         ? c.Formula.Claims().Concat(c.Bindings.SelectMany(b => b.Is.Claims())) : step.Says is Compare says ? says.Terms.SelectMany(t => t.Claims()) : [];
 
-    private void Draw(Step step)
+    /// <summary>Draws what the step makes, in the figures of its case.</summary>
+    private void Draw(Step step, Items<int> within)
     {
         foreach (Place place in Meaning.Of(step.Says).OfType<Place>().Where(p => p.Kind is PlaceKind.Foot or PlaceKind.Midpoint))
         {
-            Layout?[] more = [.. figures.Select(f => f.With(place))];
+            Layout?[] more = [.. figures.Select((f, i) => within.Contains(i) ? f.With(place) : f)];
             if (more.Contains(null)) Find("V4", step.Id, "cannot-be-drawn");
             else figures = [.. more.OfType<Layout>()];
         }
@@ -90,7 +91,7 @@ internal sealed class Hearing
     private bool IsInstance(Step step, Seen here)
     {
         if (book.Find(step.Why.Rule) is not { } schema) return false;
-        if (schema.IsByEvaluation) return step.Why.When.Count == 0 && (SameQuantity.Holds(step, here, Rays(here), bits) || ComparedValues.Holds(step, here, Rays(here)) || Bounding(here).Holds(step));
+        if (schema.IsByEvaluation) return step.Why.When.Count == 0 && (SameQuantity.Holds(step, here, Rays(here), bits) || ComparedValues.Holds(step, here, Rays(here)) || Bounding(here).Holds(step) || CountOfCases.Holds(step, here));
         return new SchemaInstance(schema, step, here, Rays(here)).Exists();
     }
 

@@ -15,7 +15,7 @@ public sealed class SolverOptionsTests
         Solution solution = Assert.IsType<Solved>(solver.Solve(area)).Solution;
         Assert.Equal("84", Assert.Single(solution.Parts[0].Answers[0].Values).Value!.Exact!.ToString());
         Assert.Contains(solution.Steps, s => s.Why.Rule == areaOfSides.Id);
-        Assert.IsType<Refused>(new Solver().Solve(area));
+        Assert.DoesNotContain(Assert.IsType<Solved>(new Solver().Solve(area)).Solution.Steps, s => s.Why.Rule == areaOfSides.Id);
     }
 
     [Fact]

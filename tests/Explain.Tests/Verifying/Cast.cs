@@ -39,13 +39,14 @@ internal static class Cast
         ("foot beyond", Of(Distance, "PQT is a triangle", ["PQ = 45 m", "angle QPT = 31°", "angle PQT = 115°"], "PT", "distance from T to PQ")),
         ("bounds", Bounded(Of(Distance, "PQT is a triangle", ["PQ = 120 m ± 0.5 m", "angle QPT = 62° ± 0.5°", "angle PQT = 71° ± 0.5°"], "PT", "distance from T to PQ"))),
         ("square to the track", Of(Distance, "PQT is a triangle", ["PQ = 45 m", "angle QPT = 31°", "angle PQT = 90°"], "PT", "distance from T to PQ")),
+        .. MeasureCast.Problems,
     ];
 
     public static Problem Of(string topic, string figure, string[] given, params string[] find) =>
         Drawn.Problem(figure, [.. given.Select(g => g.Split(" = ")).Select(g => (g[0], g[1]))]) with
         {
             Topic = new(topic),
-            Find = [.. find.Select(f => new Goal(f, Drawn.Of(f), GoalKind.Value))],
+            Find = [.. find.Select(f => GoalReader.Read(f, out _)!)],
         };
 
     private static Problem Lettered(Problem problem) => problem with { Find = [.. problem.Find.Select((g, i) => g with { Letter = ((char)('a' + i)).ToString() })] };

@@ -21,6 +21,18 @@ internal static class Mutants
         ("pythagoras", "first", "second"), // the two legs
         ("parts-of-a-segment", "first", "second"), // two parts of one sum
         ("height-on-a-baseline", "first", "second"), // the angles at the two ends, added
+        ("area-from-two-sides", "first", "second"), // the two sides at the angle
+        ("area-from-legs", "first", "second"), // the two sides at the right angle
+        ("half-perimeter-from-sides", "first", "second"), ("half-perimeter-from-sides", "second", "third"), ("half-perimeter-from-sides", "first", "third"), // three terms of one sum
+        ("perimeter-of-a-triangle", "first", "second"), ("perimeter-of-a-triangle", "second", "third"), ("perimeter-of-a-triangle", "first", "third"), // three terms of one sum
+        ("angle-sum-of-a-triangle", "first", "second"), ("angle-sum-of-a-triangle", "second", "third"), ("angle-sum-of-a-triangle", "first", "third"), // three terms of one sum
+        ("perimeter-and-sines", "first", "second"), // two terms of one sum
+        ("herons-formula", "first", "second"), ("herons-formula", "second", "third"), ("herons-formula", "first", "third"), // three factors of one product
+        ("circle-through-the-corners-and-area", "first", "second"), ("circle-through-the-corners-and-area", "second", "third"), ("circle-through-the-corners-and-area", "first", "third"),
+        ("one-triangle-from-two-angles", "first", "second"), // the angles at the two ends of the side
+        ("one-triangle-with-the-angle-between", "first", "second"), // the two sides at the angle
+        ("longest-side", "first", "second"), ("no-triangle-from-three-sides", "first", "second"), // two terms of one sum
+        ("no-triangle-from-two-angles", "first", "second"), // two terms of one sum
     ];
 
     public static IEnumerable<(string Name, Solution Is)> Of(Solution solution) =>

@@ -12,7 +12,7 @@ public sealed class MutationTests
     public void EverySpoiltStepIsRefused(string name)
     {
         (string Name, Solution Is)[] mutants = [.. Mutants.Of(Cast.Solved(RefereeTests.Named(name)))];
-        Assert.True(mutants.Length > 50, $"only {mutants.Length}");
+        Assert.True(mutants.Length > 40, $"only {mutants.Length}");
         string[] survivors = [.. mutants.Where((_, i) => Full || i % 10 == name.Length % 10).Where(m => Cast.Verify(m.Is).Findings.Count == 0).Select(m => m.Name).Order(StringComparer.Ordinal)];
         Assert.True(survivors.Length == 0, $"{survivors.Length} of {mutants.Length} survive: {string.Join("; ", survivors)}");
     }

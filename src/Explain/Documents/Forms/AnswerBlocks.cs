@@ -22,16 +22,24 @@ internal sealed class AnswerBlocks(Page page)
         Items<Inline> lead = page.Sentence(part.Letter is { } letter ? AnswerWords.LeadLetter(letter) : AnswerWords.Lead());
         string[] cases = [.. Values(part).Select(v => v.Value.Case).OfType<string>().Distinct()];
         Items<Inline> note = RoundingNote.Of(Values(part).Where(v => v.Value.Bounds is null || v.Answer.For.Kind != GoalKind.Bounds).Select(v => v.Value), page.Speaker);
-        if (cases.Length < 2) return new(lead, Sentence.Join([Sentence.Of([.. One(part), .. Spaced(note)]), .. Names(part)]), [], []);
-        return new(lead, Sentence.Of(part.Several is { } several ? page.Speaker.Say(several) : page.Speaker.Say(AnswerWords.Cases(cases.Length), ("n", page.Speaker.Number(cases.Length)))), [.. cases.Select((c, i) => Entry(part, c, i == cases.Length - 1))], OfItsOwn(note));
+        Items<Items<Inline>> counts = [.. Counts(part)];
+        if (cases.Length < 2) return new(lead, Sentence.Join([.. counts, Sentence.Of([.. One(part), .. Spaced(note)]), .. Names(part)]), [], []);
+        Items<Inline> opening = Sentence.Of(part.Several is { } several ? page.Speaker.Say(several) : page.Speaker.Say(AnswerWords.Cases(cases.Length), ("n", page.Speaker.Number(cases.Length))));
+        return new(lead, Sentence.Join([.. counts, opening]), [.. cases.Select((c, i) => Entry(part, c, i == cases.Length - 1))], OfItsOwn(note));
     }
 
-    private static IEnumerable<(Answer Answer, AnswerValue Value)> Values(Part part) => part.Answers.SelectMany(a => a.Values.Select(v => (a, v)));
+    /// <summary>The values of quantities.</summary>
+    private static IEnumerable<(Answer Answer, AnswerValue Value)> Values(Part part) =>
+        part.Answers.Where(a => a.For.Kind != GoalKind.Count).SelectMany(a => a.Values.Select(v => (a, v)));
+
+    /// <summary>There are two triangles.</summary>
+    private IEnumerable<Items<Inline>> Counts(Part part) =>
+        part.Answers.Where(a => a.For.Kind == GoalKind.Count).SelectMany(a => a.Values.Select(v => Sentence.Of(text.Equation(a, v))));
 
     private Items<Inline> Entry(Part part, string name, bool isLast)
     {
         Items<Items<Inline>> equations = [.. Values(part).Where(v => v.Value.Case is null || v.Value.Case == name).Select(v => text.Equation(v.Answer, v.Value))];
-        Items<Inline> joined = equations.Count < 2 ? equations[0]
+        Items<Inline> joined = equations.Count < 2 ? equations[0] : !equations.All(e => e is [Strong]) ? page.Speaker.And(equations)
             : page.Speaker.Say(AnswerWords.With("", ""), ("first", equations[0]), ("second", page.Speaker.And([.. equations.Skip(1)])));
         return [.. Whole(joined), new WordRun(isLast ? "." : ";")];
     }

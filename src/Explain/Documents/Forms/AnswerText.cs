@@ -8,7 +8,7 @@ internal sealed class AnswerText(Speaker speaker, IClaims claims)
     /// <summary>AB ≈ 2.90 m, all of it standing out; where the quantity is words, its value; where there is no number, what was proved.</summary>
     public Items<Inline> Equation(Answer answer, AnswerValue value)
     {
-        if (value.Value is not { } number) return [new Strong(Claim(value))];
+        if (value.Value is not { } number || answer.For.Kind == GoalKind.Count) return [new Strong(Claim(value))];
         Symbol? symbol = QuantityOf(answer, value);
         if (symbol is DistanceToLine or Bearing or Measure or CircleMeasure) return Sentence(symbol, number, value);
         return [new Strong([new MathRun(Row(symbol is null ? Amount(number, value) : [speaker.Math.Symbol(symbol), .. Amount(number, value)]))])];

@@ -29,7 +29,7 @@ internal sealed class CalculationLines(Page page)
     public MathPiece Numbers(Calculation calculation, Calculation by) => MathBuilder.Chain(
         [speaker.Math.Formula(SolutionClaims.Bound(calculation with { Formula = calculation.Formula.Substitute(e => e.Equals(by.Formula) ? new ValueOf(by.Id) : null) })), Value(calculation)]);
 
-    public MathPiece Target(Calculation calculation) => speaker.Math.Symbol(calculation.Target);
+    public MathPiece Target(Calculation calculation) => speaker.Math.Side(calculation.Target);
 
     public MathPiece Formula(Calculation calculation) => speaker.Math.Formula(calculation.Formula);
 

@@ -29,7 +29,11 @@ internal sealed class ExistenceBlocks(Page page, CalculationLines lines, Passage
     private IEnumerable<MathPiece> Display(Step step) => step switch
     {
         Calculation c => [.. lines.Conversions(c), lines.Chain(c)],
-        Deduction { Says: Compare compare } => new ComparisonLine(page.Speaker, page.Claims).Numbers(compare, step.Why.From) is { } numbers ? [numbers] : [],
+        Deduction { Says: Compare compare } => Compared(new ComparisonLine(page.Speaker, page.Claims), compare, step.Why.From) is { } numbers ? [numbers] : [],
         _ => [],
     };
+
+    /// <summary>Values as numbers; what has yet to be calculated with its formula.</summary>
+    private static MathPiece? Compared(ComparisonLine line, Compare compare, Items<ClaimId> from) =>
+        compare.Terms.All(t => t is SymbolUse or ValueOf) ? line.Numbers(compare, from) : line.Of(compare, from);
 }

@@ -10,6 +10,8 @@ internal static class GoalText
         { Kind: GoalKind.Bounds, Wanted: { } wanted } => speaker.Say(GoalWords.Bounds(wanted)),
         { Kind: GoalKind.Angles, Shape: { } shape } => speaker.Say(GoalWords.Angles(shape)),
         { Kind: GoalKind.Sides, Shape: { } shape } => speaker.Say(GoalWords.Sides(shape)),
+        { Kind: GoalKind.Triangle } => speaker.Say(goal.Shape is { } shape ? GoalWords.SidesAndAngles(shape) : GoalWords.AllSidesAndAngles()),
+        { Kind: GoalKind.Count } => speaker.Say(GoalWords.Count()),
         { Kind: GoalKind.Proof, Statement: { } statement } => speaker.Say(GoalWords.Prove(statement)),
         { Kind: GoalKind.Show, Statement: { } statement } => speaker.Say(GoalWords.Show(statement)),
         _ => [new UserRun(goal.AsTyped)],

@@ -15,6 +15,15 @@ internal static partial class GoalWords
     [Phrase("goal.sides")]
     public static partial Phrase Sides(Polygon of);
 
+    [Phrase("goal.sides-and-angles")]
+    public static partial Phrase SidesAndAngles(Polygon of);
+
+    [Phrase("goal.all-sides-and-angles")]
+    public static partial Phrase AllSidesAndAngles();
+
+    [Phrase("goal.count")]
+    public static partial Phrase Count();
+
     [Phrase("goal.prove")]
     public static partial Phrase Prove(Statement that);
 

@@ -5,6 +5,9 @@ namespace Explain;
 /// <param name="claims">Where values come from.</param>
 internal sealed class MathBuilder(MathStyle style, IClaims claims)
 {
+    /// <summary>In the grammar the names of quantities begin with it.</summary>
+    private const string Article = "the ";
+
     private static readonly MathPiece Minus = new MathMark("−");
 
     /// <summary>A formula.</summary>
@@ -22,7 +25,7 @@ internal sealed class MathBuilder(MathStyle style, IClaims claims)
         for (int i = 0; i < compare.Terms.Count; i++)
         {
             if (i > 0) row.Add(Sign(compare.Between[i - 1]));
-            row.Add(Build(compare.Terms[i], units, _ => null));
+            row.Add(compare.Terms[i] is SymbolUse use ? Side(use.Symbol) : Build(compare.Terms[i], units, _ => null));
         }
 
         return new MathRow([.. row], MathLevel.Relation);
@@ -62,6 +65,14 @@ internal sealed class MathBuilder(MathStyle style, IClaims claims)
         _ => new MathRow([.. QuantityGrammar.Pieces(symbol, style.English).Select(p => p.Named is null ? new MathWords(p.Words) : (MathPiece)new MathName(p.Words))], MathLevel.Atom),
     };
 
+    /// <summary>A quantity that is one side of an equation: by its name, half a perimeter as s.</summary>
+    public MathPiece Side(Symbol symbol) => symbol is Measure { Kind: MeasureKind.HalfPerimeter } ? new MathName("s") : Symbol(symbol);
+
+    /// <summary>A quantity where it stands in a formula: a name of several words without its article.</summary>
+    private MathPiece InFormula(Symbol symbol) =>
+        Side(symbol) is MathRow { Of: [MathWords { Text: var words }, ..] } row && words.StartsWith(Article, StringComparison.Ordinal)
+            ? row with { Of = [new MathWords(words[Article.Length..]), .. row.Of.Skip(1)] } : Side(symbol);
+
     public static MathSign Sign(Relation relation) => new(Relations.Sign(relation));
 
     private MathPiece Build(Expr expr, bool units, Func<Expr, MathPiece?> instead)
@@ -69,7 +80,7 @@ internal sealed class MathBuilder(MathStyle style, IClaims claims)
         return instead(expr) ?? expr switch
         {
             Quantity q => Amount(Explain.Value.Of(q.Amount, q.Unit), isGiven: true, units),
-            SymbolUse use => Symbol(use.Symbol),
+            SymbolUse use => InFormula(use.Symbol),
             ValueOf of => Claimed(of, units, instead),
             Sum s => Row(MathLevel.Sum, Inner(s.Left), new MathSign("+"), After(Inner(s.Right))),
             Difference d => Row(MathLevel.Sum, Inner(d.Left), new MathSign("−"), Held(d.Right, MathLevel.Product)),

@@ -7,11 +7,11 @@ internal static class Agreement
 {
     private static readonly Fraction Tolerance = Fraction.Pow(10, -40);
 
-    /// <summary>They overlap, and both lie within a 10⁻⁴⁰th of their size.</summary>
+    /// <summary>They overlap, and both lie within a 10⁻⁴⁰th of their size; of 1 where one of them is 0 itself.</summary>
     public static bool Of(Enclosure first, Enclosure second)
     {
         Fraction size = first.Middle.Abs();
-        return first.Overlaps(second) && Enclosure.Hull(first, second).Width <= Tolerance * (size.IsZero ? Fraction.One : size);
+        return first.Overlaps(second) && Enclosure.Hull(first, second).Width <= Tolerance * (first.Sign == 0 || second.Sign == 0 || size.IsZero ? Fraction.One : size);
     }
 
     /// <summary>A closed formula in metres and degrees; null when it has no value.</summary>

@@ -50,9 +50,13 @@ public sealed class Solver
         TopicResult result = new SolutionBuilder(problem, topic, book, new Work(Options.Limits.UsesOfRules, cancel)).Build();
         if (result.Solution is not { } solution) return new Refused(result.Errors);
         if (!Options.Verify) return new Solved(solution);
+        if (IsBeyond(problem, topic.Model)) return new Refused([problem.ErrorAt(FindEntry.Key, new(ErrorCodes.NotSupported, ErrorPhrases.NotSupported(problem.Find[0].AsTyped), ErrorPhrases.SeeTopics()))]);
         Verification verification = new Referee(book).Verify(solution, topic.Model, cancel);
         return verification.Findings.Count > 0 ? new Failed(verification.Findings) : new Solved(solution with { Verification = verification });
     }
+
+    /// <summary>Whether an area, a perimeter or a radius is given from which the figure cannot be drawn, so that nobody could verify an answer.</summary>
+    private static bool IsBeyond(Problem problem, IIndependentModel model) => problem.Given.Any(g => g.Of is Measure) && model.Layouts(problem, Enclosure.Ladder[0]) is null;
 
     /// <summary>The topic with the relations that were added to the rule book.</summary>
     private Topic Trying(Topic topic)

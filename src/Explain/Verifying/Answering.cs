@@ -15,7 +15,7 @@ internal sealed class Answering(Solution solution, BoundsChecks bounding, IIndep
                 if (Wanted(goal, item.First()) is { } wanted && !new BoxSamples(solution, model, bits).Stays(wanted, [.. item.Select(v => v.Bounds!)]))
                     yield return new("V4", item.First().From, "bounds-in-figures " + goal.AsTyped);
             foreach (IGrouping<string?, AnswerValue> item in values.GroupBy(v => v.Item))
-                if (!item.SelectMany(v => seen.Find(v.From)?.Figures ?? []).Order().SequenceEqual(Enumerable.Range(0, figures.Count)))
+                if (!item.SelectMany(v => seen.Find(v.From)?.Figures ?? []).Distinct().Order().SequenceEqual(Enumerable.Range(0, figures.Count)))
                     yield return new("V5", null, "answers " + goal.AsTyped);
         }
     }

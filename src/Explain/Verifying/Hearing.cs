@@ -34,7 +34,8 @@ internal sealed class Hearing
 
         foreach ((ClaimId step, Statement onlyIf, Items<int> speaksOf) in remarks)
             if (!new RemarkChecks(figures, seen, Bounding(seen), bits).Holds(onlyIf, speaksOf)) Find("V4", step, "remark");
-        if (figures.Count != 1 && !solution.Steps.OfType<Split>().Any() && solution.Of.Find.Any(g => g.Kind != GoalKind.Count)) Find("V5", null, "number-of-figures");
+        // Without a split each claim is held against every figure, and so is each answer.
+        if (figures.Count == 0 && !solution.Steps.OfType<Split>().Any() && solution.Of.Find.Any(g => g.Kind != GoalKind.Count)) Find("V5", null, "number-of-figures");
         Answering answering = new(solution, Bounding(seen), model, figures, bits);
         foreach (Finding finding in answering.Findings(seen)) findings.Add(finding);
         return [.. findings];

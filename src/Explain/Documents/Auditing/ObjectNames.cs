@@ -3,6 +3,9 @@ namespace Explain;
 /// <summary>The ways of naming an object of the figure by its letters.</summary>
 internal static class ObjectNames
 {
+    /// <summary>The letter that a formula uses for half the perimeter.</summary>
+    public const string HalfPerimeter = "s";
+
     public static IEnumerable<string> Of(Named named) => named switch
     {
         Polygon p => Round([.. p.Corners]),
@@ -17,6 +20,7 @@ internal static class ObjectNames
         Angle a => Both(a.First, a.Vertex, a.Second),
         Ratio r => Of(r.Of),
         DistanceToLine d => [d.From.Name, .. Of(d.To)],
+        Measure { Kind: MeasureKind.HalfPerimeter } m => [HalfPerimeter, .. Of(m.Of)],
         Measure m => Of(m.Of),
         Letter l => [l.Name],
         _ => Mentions.Points(symbol).Select(p => p.Name),

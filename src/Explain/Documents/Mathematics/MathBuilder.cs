@@ -66,7 +66,7 @@ internal sealed class MathBuilder(MathStyle style, IClaims claims)
     };
 
     /// <summary>A quantity that is one side of an equation: by its name, half a perimeter as s.</summary>
-    public MathPiece Side(Symbol symbol) => symbol is Measure { Kind: MeasureKind.HalfPerimeter } ? new MathName("s") : Symbol(symbol);
+    public MathPiece Side(Symbol symbol) => symbol is Measure { Kind: MeasureKind.HalfPerimeter } ? new MathName(ObjectNames.HalfPerimeter) : Symbol(symbol);
 
     /// <summary>A quantity where it stands in a formula: a name of several words without its article.</summary>
     private MathPiece InFormula(Symbol symbol) =>

@@ -27,8 +27,10 @@ public class LibraryWordingTests
     /// <summary>US lines that differ in style and hold no word of one English only, so that the UK line would serve: commas in lists, ways of rounding, headings.</summary>
     private static readonly string[] Style =
     [
-        "angle-sum-of-a-triangle", "list.last-and", "list.last-or", "move.add", "move.divide", "move.inverse", "move.invert", "move.multiply", "move.root",
-        "move.square", "move.subtract", "page.working", "plan.count-first", "pythagoras",
+        "angle-sum-of-a-triangle", "equilateral-triangle-angles", "isosceles-angle-sum", "isosceles-triangle", "isosceles-triangle-converse",
+        "list.last-and", "list.last-or", "move.add", "move.divide", "move.inverse", "move.invert", "move.multiply", "move.root",
+        "move.square", "move.subtract", "no-room-for-a-third-angle", "page.working", "plan.count-first", "pythagoras",
+        "plan.pythagoras", "pythagoras-converse", "room-for-a-third-angle",
         "rounding.note", "rounding.one-place", "rounding.three-places", "rounding.two-places",
     ];
 

@@ -31,8 +31,11 @@ internal sealed class Checking(RuleBook book, Topic topic)
         {
             (Symbol Target, ClaimId[] Tested)[] next = [.. ways.Where(w => i == 0 || w.Tested.Any(open.Contains)).OrderByDescending(w => w.Tested.Count(open.Contains)).Take(1)];
             if (next is not [var way]) yield break;
+            ways = [.. ways.Where(w => w.Target != way.Target)];
+            // What an earlier check found may have made this way one whose digits cannot be told from exact ones.
+            if (Again(ref at, ledger, rules, way.Target) is not { } steps) continue;
             open.ExceptWith(way.Tested);
-            yield return Again(ref at, ledger, rules, way.Target)!.Value;
+            yield return steps;
         }
     }
 

@@ -9,6 +9,14 @@ public sealed class RendererTests
     private static readonly Renderer UnitedKingdom = SampleWords.Renderer(English.UnitedKingdom), UnitedStates = SampleWords.Renderer(English.UnitedStates);
 
     [Fact]
+    public void AnAngleThatTheFigureGives_StandsByItsNameInTheAnswer()
+    {
+        SolveResult result = new Solver().Solve(Problem.Read("topic: solve a triangle\nfigure: \"ABC is a triangle, right-angled at B\"\ngiven: {AB: 3 m, BC: 4 m}\nfind: angles of ABC\n"));
+        string page = new Renderer().Render(Assert.IsType<Solved>(result).Solution, Form.Answer, Output.Markdown);
+        Assert.Contains("**Angle BAC ≈ 53.1°, angle ABC = 90° and angle ACB ≈ 36.9°**", page.Replace('\u00A0', ' '), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Say_ACalculationInOneLine()
     {
         Calculation pt = Mast.Solution.Steps.OfType<Calculation>().First(c => c.Target == Claims.Quantity("PT"));

@@ -30,7 +30,7 @@ internal sealed class AnswerText(Speaker speaker, IClaims claims)
     }
 
     /// <summary>The quantity that an answer gives: the one asked for, or the one that the claim found.</summary>
-    public Symbol? QuantityOf(Answer answer, AnswerValue value) => value.Item is null && answer.For.Wanted is { } wanted ? wanted : claims.QuantityOf(value.From) ?? answer.For.Wanted;
+    public Symbol? QuantityOf(Answer answer, AnswerValue value) => value.Item is null && answer.For.Wanted is { } wanted ? wanted : claims.QuantityOf(value.From) ?? (value.Item is { } item ? QuantityGrammar.Read(item) : answer.For.Wanted);
 
     /// <summary>The number as an answer, with its unit.</summary>
     public MathPiece Rounded(Value number, Rounding rule) => speaker.Math.Number(NumberText.Rounded(number, rule), rule.UnitFor(number.Unit));

@@ -33,5 +33,5 @@ internal static class TopicCommands
         result.AddError($"{string.Join(' ', words)} is not a topic. Topics: {string.Join(", ", Topics.Standard.All.Select(t => t.Id.Name))}.");
     }
 
-    private static Topic? Find(string[] words) => Topics.Standard.All.FirstOrDefault(t => t.Id.Name == string.Join(' ', words));
+    private static Topic? Find(string[] words) => Topics.Standard.Find(new(string.Join(' ', words)));
 }

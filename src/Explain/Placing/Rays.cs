@@ -7,6 +7,9 @@ internal sealed class Rays(Problem problem)
 
     public static IEnumerable<Place> Places(Problem problem) => problem.Figure.SelectMany(f => Meaning.Of(f.Says)).OfType<Place>();
 
+    /// <summary>The triangles that the figure states, by definition or in so many words.</summary>
+    public static IEnumerable<Polygon> Triangles(Problem problem) => Places(problem).Where(p => p.Kind == PlaceKind.Triangle).Select(p => p.Of[0]).OfType<Polygon>();
+
     public IEnumerable<Items<Point>> Lines => lines;
 
     /// <summary>The angle with its arms named by corners of the triangle where they run through them.</summary>

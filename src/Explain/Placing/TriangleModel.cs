@@ -5,14 +5,12 @@ internal sealed class TriangleModel : IIndependentModel
 {
     public Items<Layout>? Layouts(Problem problem, int bits)
     {
-        if (Rays.Places(problem).Select(TriangleOf).FirstOrDefault(t => t is not null) is not { } triangle) return null;
+        if (Rays.Triangles(problem).FirstOrDefault(t => t.Corners.Count == 3) is not { } triangle) return null;
         Rays rays = new(problem);
         if (new TrianglePlacing(new TriangleParameters(triangle, problem, rays), bits).Corners() is not { } corners) return null;
         PointsOnSides sides = new(problem, rays, bits);
         return [.. corners.Select(c => sides.AddTo(new Layout(c))).Where(l => Fits(l, problem, bits))];
     }
-
-    private static Polygon? TriangleOf(Place place) => place.Kind == PlaceKind.Triangle ? place.Of.OfType<Polygon>().FirstOrDefault(p => p.Corners.Count == 3) : null;
 
     private static bool Fits(Layout layout, Problem problem, int bits) =>
         problem.Given.All(g => layout.Measure(g.Of) is not { } found || GivenNumbers.Of(g.Value, bits) is not { } value || found.Overlaps(value))

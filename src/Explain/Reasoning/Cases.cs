@@ -82,8 +82,7 @@ internal sealed class Cases(RuleBook book, Working working, Ledger ledger, Ratio
     private static Deduction Deduce(Ledger inside, Instance instance, Compare says)
     {
         ClaimId id = inside.NextStep();
-        Compare plain = says with { Terms = [.. says.Terms.Select(inside.Arrangement.Canonical)] };
-        return new Deduction(id, plain, Reasons.Use(inside, instance, []));
+        return new Deduction(id, inside.Spelled(says), Reasons.Use(inside, instance, []));
     }
 
     private RuleUse Use(string rule, Ledger at, IEnumerable<Symbol> inputs)

@@ -38,6 +38,9 @@ internal sealed class Ledger
 
     public IReadOnlyCollection<Place> Facts => [.. facts.Select(f => f.Fact)];
 
+    /// <summary>The triangles of the figure, each by the name that the problem gives it.</summary>
+    public IEnumerable<Polygon> Triangles => facts.Where(f => f.Fact.Kind == PlaceKind.Triangle).Select(f => (Polygon)f.Fact.Of[0]);
+
     public IEnumerable<Symbol> Known => known.Keys;
 
     /// <summary>What is known, with what it costs to lean on: nothing for a given, a little for what was calculated.</summary>
@@ -117,15 +120,19 @@ internal sealed class Ledger
         return at < 0 ? null : facts[at].Claim;
     }
 
+    /// <summary>The triangle with these corners, in any order; null when the figure has none.</summary>
+    public Polygon? TriangleOf(IEnumerable<Point> corners) => Triangles.FirstOrDefault(t => t.Corners.ToHashSet().SetEquals(corners));
+
     /// <summary>The claim that states a relation between quantities, known or not; null when none does.</summary>
     public ClaimId? ClaimOf(Compare relation)
     {
-        Compare wanted = Plain(relation), turned = relation.Between is [Relation.Equal] ? wanted with { Terms = [wanted.Terms[1], wanted.Terms[0]] } : wanted;
-        int at = relations.FindIndex(r => Plain(r.Says) is var says && (says == wanted || says == turned));
+        Compare wanted = Spelled(relation), turned = relation.Between is [Relation.Equal] ? wanted with { Terms = [wanted.Terms[1], wanted.Terms[0]] } : wanted;
+        int at = relations.FindIndex(r => Spelled(r.Says) is var says && (says == wanted || says == turned));
         return at < 0 ? null : relations[at].Claim;
     }
 
-    private Compare Plain(Compare compare) => compare with { Terms = [.. compare.Terms.Select(Arrangement.Canonical)] };
+    /// <summary>The comparison with each quantity by its first name.</summary>
+    public Compare Spelled(Compare compare) => compare with { Terms = [.. compare.Terms.Select(Arrangement.Canonical)] };
 
     /// <summary>The value of a formula in known quantities; null outside its domain or undecided.</summary>
     public Value? Evaluate(Expr expr) => Evaluator.Evaluate(Closing.Close(WithValues(expr))) is Evaluated { Value: var value }
@@ -148,7 +155,6 @@ internal sealed class Ledger
 
     /// <summary>The formula with values of claims in place of known quantities.</summary>
     public Expr WithValues(Expr expr) => expr.Substitute(e => e is SymbolUse use && Knows(use.Symbol) ? ValueOf(use.Symbol) : null);
-
 
     private static Items<Point> LineOf(Place place) => place.Kind switch
     {

@@ -32,15 +32,11 @@ internal static class Reasons
     {
         { Quantity: { } quantity } => new Amount(ledger.Arrangement.Canonical(instance.Names.Of(quantity))),
         { Named: Line line } => new Objects([Spelled(ledger.Arrangement, instance.Names.Of(line))]),
-        { Named: Polygon polygon } => new Objects([Spelled(ledger, instance.Names.Of(polygon))]),
+        { Named: Polygon polygon } => new Objects([ledger.TriangleOf(instance.Names.Of(polygon).Corners) ?? instance.Names.Of(polygon)]),
         { Named: { } named } => new Objects([instance.Names.Of(named)]),
         { Condition: Place condition } => new Holding(ledger.ClaimOf((Place)instance.Names.Of(condition))!.Value),
         _ => throw new ArgumentException(role.Name, nameof(role)),
     };
-
-    /// <summary>The triangle by the name that the problem gives it.</summary>
-    private static Polygon Spelled(Ledger ledger, Polygon triangle) => ledger.Facts.Where(f => f.Kind == PlaceKind.Triangle).Select(f => (Polygon)f.Of[0])
-        .FirstOrDefault(t => t.Corners.ToHashSet().SetEquals(triangle.Corners)) ?? triangle;
 
     /// <summary>The line by the name that the problem gives to its length.</summary>
     private static Line Spelled(Arrangement arrangement, Line line) =>

@@ -4,21 +4,23 @@ namespace Explain;
 internal sealed class ThirdAngle(RuleBook book, Items<CostedRule> rules)
 {
     /// <summary>The angle to find first, where the way to the goals is then cheaper; null where it is not.</summary>
-    public Symbol? Of(Ledger ledger, IReadOnlyList<Symbol> wanted)
+    /// <param name="ledger">What is known.</param>
+    /// <param name="routes">The ways from there.</param>
+    /// <param name="wanted">The goals, all within reach.</param>
+    public Symbol? Of(Ledger ledger, Routes routes, IReadOnlyList<Symbol> wanted)
     {
         foreach (Place triangle in ledger.Facts.Where(f => f.Kind == PlaceKind.Triangle))
         {
             Angle[] open = [.. TriangleParts.Angles(triangle).Select(ledger.Arrangement.Canonical).Where(a => !ledger.Knows(a))];
             if (open is not [var third] || TriangleParts.Sides((Polygon)triangle.Of[0]).All(ledger.Knows)) continue;
-            if (Found(ledger, third) is { } after && IsSpecial(after, triangle, third) && Cost(after, wanted) + 1 < Cost(ledger, wanted)) return third;
+            if (Found(ledger, routes, third) is { } after && IsSpecial(after, triangle, third) && wanted.Sum(Open(after).CostOf) + 1 < wanted.Sum(routes.CostOf)) return third;
         }
 
         return null;
     }
 
-    private Ledger? Found(Ledger ledger, Angle third)
+    private static Ledger? Found(Ledger ledger, Routes routes, Angle third)
     {
-        Routes routes = new(ledger.Costs, Edges.Of(rules, book, ledger));
         if (!routes.Reaches(third)) return null;
         Ledger after = ledger.Fork();
         return routes.To(third, []).All(e => Calculate.Step(after, e) is not null) ? after : null;
@@ -27,9 +29,5 @@ internal sealed class ThirdAngle(RuleBook book, Items<CostedRule> rules)
     private static bool IsSpecial(Ledger after, Place triangle, Angle third) => after.Compare(third, Expr.Degrees(90)) == 0
         || TriangleParts.Angles(triangle).Select(after.Arrangement.Canonical).Any(a => a != third && after.Compare(a, third) == 0);
 
-    private double Cost(Ledger ledger, IReadOnlyList<Symbol> wanted)
-    {
-        Routes routes = new(ledger.Costs, Edges.Of(rules, book, ledger));
-        return wanted.Sum(routes.CostOf);
-    }
+    private Routes Open(Ledger ledger) => new(ledger.Costs, Edges.Of(rules, book, ledger));
 }

@@ -12,7 +12,7 @@ internal sealed class Working(RuleBook book, Items<CostedRule> rules)
         Symbol[] wanted = [.. goals.Select(ledger.Arrangement.Canonical).Where(g => !ledger.Knows(g)).Distinct()];
         Routes routes = Open(ledger);
         if (!wanted.All(routes.Reaches)) return AmbiguousSine(ledger, routes) is { } sine ? Divide(ledger, sine, wanted) : null;
-        return new ThirdAngle(book, rules).Of(ledger, wanted) is { } third ? Emit(ledger, [third, .. wanted]) : Emit(ledger, wanted);
+        return new ThirdAngle(book, rules).Of(ledger, routes, wanted) is { } third ? Emit(ledger, [third, .. wanted]) : Emit(ledger, wanted);
     }
 
     /// <summary>Whether every goal can be reached from what is known, by formulas alone.</summary>

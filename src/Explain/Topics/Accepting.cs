@@ -7,15 +7,12 @@ namespace Explain;
 internal static class Accepting
 {
     /// <summary>One triangle and no other point; quantities of it, or all its sides or angles.</summary>
-    public static bool OneTriangle(Problem problem) => Triangles(problem) is [var triangle]
+    public static bool OneTriangle(Problem problem) => Rays.Triangles(problem).ToArray() is [var triangle]
         && problem.Figure.SelectMany(f => Mentions.Points(f.Says)).All(triangle.Corners.Contains)
         && problem.Find.All(g => g.Kind is GoalKind.Value or GoalKind.Bounds or GoalKind.Angles or GoalKind.Sides or GoalKind.Count);
 
     /// <summary>Triangles on a baseline that is given, with angles or bearings; lengths and distances are asked for.</summary>
-    public static bool Baseline(Problem problem) => Triangles(problem).Count > 0
+    public static bool Baseline(Problem problem) => Rays.Triangles(problem).Any()
         && problem.Given.Any(g => g.Of is Length) && problem.Given.Any(g => g.Of is Angle or Bearing)
         && problem.Find.All(g => g.Kind is GoalKind.Value or GoalKind.Bounds or GoalKind.ByMethod && g.Wanted is Length or DistanceToLine);
-
-    private static Items<Polygon> Triangles(Problem problem) =>
-        [.. problem.Figure.SelectMany(f => Meaning.Of(f.Says)).OfType<Place>().Where(p => p.Kind == PlaceKind.Triangle).Select(p => p.Of[0]).OfType<Polygon>()];
 }

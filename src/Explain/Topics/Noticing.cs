@@ -16,7 +16,7 @@ internal static class Noticing
     /// <summary>What the third angle tells of the sides before they are found.</summary>
     private static IEnumerable<Remark> Size(Calculation step, Items<Step> steps, Ledger ledger)
     {
-        if (step.Target is not Angle angle || step.Why.Rule != TriangleRules.Book.AngleSumOfATriangle.Id || TriangleOf(angle, ledger) is not { } triangle) yield break;
+        if (step.Target is not Angle angle || step.Why.Rule != TriangleRules.Book.AngleSumOfATriangle.Id || ledger.TriangleOf(Mentions.Points(angle)) is not { } triangle) yield break;
         Length own = (Length)ledger.Arrangement.Canonical(new Length(angle.First, angle.Second));
         Symbol[] sides = [.. steps.OfType<Calculation>().Select(c => c.Target).Where(t => t != own && TriangleParts.Sides(triangle).Any(s => s == t))];
         if (!ledger.Knows(own) || !ledger.ClaimOf(own).IsGiven || sides.Length < 2) yield break;
@@ -29,9 +29,6 @@ internal static class Noticing
             yield return new(size == Relation.Less ? TopicPhrases.Smallest(own, [.. sides], length) : TopicPhrases.Largest(own, [.. sides], length), new All([.. all]));
         }
     }
-
-    private static Polygon? TriangleOf(Angle angle, Ledger ledger) => ledger.Facts.Where(f => f.Kind == PlaceKind.Triangle).Select(f => (Polygon)f.Of[0])
-        .FirstOrDefault(t => t.Corners.ToHashSet().SetEquals(Mentions.Points(angle)));
 
     private static Remark? Unrounded(Calculation step, IReadOnlyCollection<ClaimId> rounded) => step.Bindings
         .Where(b => b.Is is ValueOf v && rounded.Contains(v.Claim)).Select(b => new Remark(TopicPhrases.Unrounded(b.Of, ((ValueOf)b.Is).Claim), null)).FirstOrDefault();

@@ -30,7 +30,7 @@ internal sealed class SolutionBuilder
 
     private Items<(string Name, Ledger Ledger)> Cases => pursuit.Cases;
 
-    private Polygon Triangle => (Polygon)Ledger.Facts.First(f => f.Kind == PlaceKind.Triangle).Of[0];
+    private Polygon Triangle => Ledger.Triangles.First();
 
     public TopicResult Build()
     {
@@ -63,7 +63,7 @@ internal sealed class SolutionBuilder
     private ProblemError? Fault()
     {
         if (problem.Given.FirstOrDefault(g => g.Value.Symbols().Any()) is { } lettered) return Refusals.NotInLetters(lettered);
-        bool isTriangle = Ledger.Facts.Any(f => f.Kind == PlaceKind.Triangle);
+        bool isTriangle = Ledger.Triangles.Any();
         if (isTriangle && !OnlyCounts && Impossible() is { } impossible) return impossible;
         if (problem.Find.FirstOrDefault(g => !Asked.IsSupported(g)) is { } goal) return refusals.NotSupported(goal);
         return isTriangle ? null : refusals.NotSupported(problem.Find[0]);
@@ -89,7 +89,7 @@ internal sealed class SolutionBuilder
             if (BoundsOf(bounds) is { Count: > 0 } steps) passages.Add(new(PassageUse.Bounds, steps) { Heading = TopicPhrases.BoundsHeading() });
         if (IsAccuracyShown) passages.Add(new(PassageUse.Accuracy, [.. goals.Where(g => g is { Kind: GoalKind.Value, Wanted: not null }).SelectMany(g => BoundsOf(g))]));
         Items<Answer>? answers = Answers(goals);
-        return answers is null ? null : new Part(letter, goals, [.. passages], answers.Value) { Several = Cases.Count > 1 ? swinging?.Several : null };
+        return answers is null ? null : new Part(letter, goals, [.. passages], answers.Value) { Several = Cases.Count > 1 ? swinging?.Several(pursuit.Split) : null };
     }
 
     /// <summary>The count of triangles, where it is in question or asked for.</summary>

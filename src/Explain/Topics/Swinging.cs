@@ -4,7 +4,6 @@ namespace Explain;
 internal sealed class Swinging(RuleBook book, Ledger ledger, SwingingSide given)
 {
     private readonly AmbiguousCase count = new(book, ledger, given);
-    private Split? split;
 
     public static Swinging? Of(RuleBook book, Ledger ledger, Polygon triangle) =>
         SwingingSide.Of(triangle, ledger) is { } given && !given.IsRight(ledger) ? new(book, ledger, given) : null;
@@ -15,13 +14,13 @@ internal sealed class Swinging(RuleBook book, Ledger ledger, SwingingSide given)
     public Passage? Count() => count.Count();
 
     /// <summary>How an answer begins where both triangles answer.</summary>
-    public Phrase? Several => split is { Cases: [{ Label: not null }, ..] } ? TopicPhrases.TwoPositions(given.Moving) : null;
+    public Phrase? Several(Split? split) => split is { Cases: [{ Label: not null }, ..] } ? TopicPhrases.TwoPositions(given.Moving) : null;
 
     /// <summary>The working with its cases named by where the moving corner is, and a remark on what a calculator shows.</summary>
     public Reached Named(Reached reached)
     {
         if (reached.Steps is not [.., Split last]) return reached;
-        split = last with { Remarks = [new(TopicPhrases.CalculatorShowsOne(), null)] };
+        Split split = last with { Remarks = [new(TopicPhrases.CalculatorShowsOne(), null)] };
         if (reached.Cases.Count == 2 && count.Foot is { } foot) split = new Positions(book, given, foot).In(split, reached.Cases);
         return reached with { Steps = [.. reached.Steps.Take(reached.Steps.Count - 1), split] };
     }

@@ -40,7 +40,7 @@ internal sealed class Tolerances(Items<Premise> premises, Ledger ledger)
     public bool Holds(MostOf most)
     {
         Expr formula = Open(ledger.ClaimOf(((SymbolUse)most.What).Symbol));
-        return Box(formula) is { } box && Share.OfOne(formula, box, most.With) is { } share && share > new Fractions.Fraction(1, 2);
+        return Box(formula) is { } box && Share.IsMost(formula, box, most.With);
     }
 
     private static Items<Binding> At(Extreme extreme) => [.. extreme.At.Where(a => a.At.Exact is not null).Select(a => new Binding(a.Of, new Quantity(a.At.Exact!, a.At.Unit)))];

@@ -3,6 +3,8 @@ namespace Explain;
 /// <summary>Whether every goal is answered, by claims that were made, in every figure.</summary>
 internal sealed class Answering(Solution solution, BoundsChecks bounding, IIndependentModel model, Items<Layout> figures, int bits)
 {
+    private readonly BoxSamples samples = new(solution, model, bits);
+
     public IEnumerable<Finding> Findings(Seen seen)
     {
         foreach (Goal goal in solution.Of.Find.Concat(solution.Parts.SelectMany(p => p.Asked)).Distinct())
@@ -12,7 +14,7 @@ internal sealed class Answering(Solution solution, BoundsChecks bounding, IIndep
             foreach (AnswerValue value in values)
                 if (Fault(goal, value, seen) is { } fault) yield return fault;
             foreach (IGrouping<string?, AnswerValue> item in values.Where(v => v.Bounds is not null).GroupBy(v => v.Item))
-                if (Wanted(goal, item.First()) is { } wanted && !new BoxSamples(solution, model, bits).Stays(wanted, [.. item.Select(v => v.Bounds!)]))
+                if (Wanted(goal, item.First()) is { } wanted && !samples.Stays(wanted, [.. item.Select(v => v.Bounds!)]))
                     yield return new("V4", item.First().From, "bounds-in-figures " + goal.AsTyped);
             foreach (IGrouping<string?, AnswerValue> item in values.GroupBy(v => v.Item))
                 if (!item.SelectMany(v => seen.Find(v.From)?.Figures ?? []).Distinct().Order().SequenceEqual(Enumerable.Range(0, figures.Count)))

@@ -12,9 +12,14 @@ internal sealed class BoxSamples(Solution solution, IIndependentModel model, int
 
     private readonly Items<Given> measured = [.. solution.Of.Given.Where(g => WithinOf(solution, g) is not null)];
 
+    private Items<Items<Layout>>? drawn;
+
+    /// <summary>The figures of each sample; none where it cannot be drawn.</summary>
+    private Items<Items<Layout>> Drawn => drawn ??= [.. Moves().Select(move => model.Layouts(Moved(move), bits) ?? [])];
+
     /// <summary>Whether the quantity stays between bounds in every sample; one pair of bounds for each figure that fits.</summary>
-    public bool Stays(Symbol quantity, Items<Bounds> bounds) => Moves().All(move => model.Layouts(Moved(move), bits) is { Count: > 0 } drawn
-        && drawn.All(layout => layout.Measure(quantity) is { } found && bounds.Any(b => IsWithin(found, b))));
+    public bool Stays(Symbol quantity, Items<Bounds> bounds) => Drawn.All(figures => figures.Count > 0
+        && figures.All(layout => layout.Measure(quantity) is { } found && bounds.Any(b => IsWithin(found, b))));
 
     private static Expr? WithinOf(Solution solution, Given given) =>
         solution.Premises.FirstOrDefault(p => p.Says == Compare.Equal(given.Of, given.Value))?.Within;

@@ -1,5 +1,3 @@
-using Fractions;
-
 namespace Explain;
 
 /// <summary>Whether what a remark rests on holds: comparisons in the figures, shares of an uncertainty by evaluation.</summary>
@@ -9,8 +7,7 @@ internal sealed class RemarkChecks(Items<Layout> figures, Seen seen, BoundsCheck
     {
         All all => all.Of.All(s => Holds(s, speaksOf)),
         Compare compare => speaksOf.Count > 0 && speaksOf.All(i => Decide.Holds(compare, (a, b) => Sign(a, b, figures[i])) == true),
-        MostOf { What: SymbolUse { Symbol: var of } } most => seen.All.Where(t => t.Of == of && t.Open is not null).Any(t => bounding.Box(t.Open!) is { } box
-            && Share.OfOne(t.Open!, box, most.With) is { } share && share > new Fraction(1, 2)),
+        MostOf { What: SymbolUse { Symbol: var of } } most => seen.All.Where(t => t.Of == of && t.Open is not null).Any(t => bounding.Box(t.Open!) is { } box && Share.IsMost(t.Open!, box, most.With)),
         _ => false,
     };
 

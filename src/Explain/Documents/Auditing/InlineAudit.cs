@@ -55,7 +55,8 @@ internal sealed class InlineAudit(Evidence evidence, HashSet<string> rules, Word
         _ => throw new ArgumentException(piece.GetType().Name, nameof(piece)),
     };
 
-    private static IEnumerable<string> InWords(string text) => NumbersInText.Of(text).Select(n => "number " + n).Concat(NamesInText.Of(text).Select(n => "name " + n));
+    /// <summary>Numbers and names in text that no argument brought.</summary>
+    public static IEnumerable<string> InWords(string text) => NumbersInText.Of(text).Select(n => "number " + n).Concat(NamesInText.Of(text).Select(n => "name " + n));
 
     private static IEnumerable<string> Unless(bool holds, string stranger) => holds ? [] : [stranger];
 }

@@ -17,11 +17,9 @@ internal static class TextAudit
             }
 
             string text = Unnumbered(brought, ref listed);
-            foreach (string stranger in Strangers(writer.Visible(text))) yield return new Finding("V8", null, "template " + stranger);
+            foreach (string stranger in InlineAudit.InWords(writer.Visible(text))) yield return new Finding("V8", null, "template " + stranger);
         }
     }
-
-    private static IEnumerable<string> Strangers(string text) => NumbersInText.Of(text).Select(n => "number " + n).Concat(NamesInText.Of(text).Select(n => "name " + n));
 
     /// <summary>The text without the number of a list's entry, which counts on from the entry before or from 1: what the entry says follows straight after it.</summary>
     private static string Unnumbered(string text, ref int listed)

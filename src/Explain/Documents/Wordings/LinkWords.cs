@@ -4,7 +4,7 @@ namespace Explain;
 internal static partial class LinkWords
 {
     /// <summary>The links as one clause.</summary>
-    public static Phrase Of(Items<Link> links) => 
+    public static Phrase Of(Items<Link> links) =>
         Enumerable.Range(1, links.Count - 1).Aggregate(Of(links[0]), (soFar, i) => Joined(soFar, links[i - 1].Says.What, links[i]));
 
     private static Phrase Joined(Phrase soFar, Expr before, Link next) => next switch

@@ -5,6 +5,11 @@ namespace Explain;
 /// <summary>What one measurement contributes to the width between the bounds of a formula.</summary>
 internal static class Share
 {
+    private static readonly Fraction Half = new(1, 2);
+
+    /// <summary>Whether this measurement alone makes more than half of the width.</summary>
+    public static bool IsMost(Expr formula, Items<BoxSide> box, Symbol with) => OfOne(formula, box, with) is { } share && share > Half;
+
     /// <summary>The width with only this measurement free, the others at their middles, as a share of the whole width; null where there are no bounds.</summary>
     public static Fraction? OfOne(Expr formula, Items<BoxSide> box, Symbol with)
     {

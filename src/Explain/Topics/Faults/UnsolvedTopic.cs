@@ -9,7 +9,7 @@ internal static class UnsolvedTopic
     private static ProblemError? Triangles(Problem problem)
     {
         Ledger ledger = new Opening(problem, new Topic(default, ""), new Work(0, CancellationToken.None)).Ledger;
-        return ledger.Facts.Where(f => f.Kind == PlaceKind.Triangle).Select(f => (Polygon)f.Of[0]).Where(t => !new Feasible(ledger).Holds(t))
+        return ledger.Triangles.Where(t => !new Feasible(ledger).Holds(t))
             .Select(new Refusals(problem, ledger).NoSuchTriangle).FirstOrDefault();
     }
 }

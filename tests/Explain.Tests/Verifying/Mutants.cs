@@ -22,6 +22,7 @@ internal static class Mutants
         ("parts-of-a-segment", "first", "second"), // two parts of one sum
         ("height-on-a-baseline", "first", "second"), // the angles at the two ends, added
         ("area-from-two-sides", "first", "second"), // the two sides at the angle
+        ("area-from-a-side-and-the-angles", "first", "second"), // the angles at the two ends of the side, two factors of one product
         ("area-from-legs", "first", "second"), // the two sides at the right angle
         ("half-perimeter-from-sides", "first", "second"), ("half-perimeter-from-sides", "second", "third"), ("half-perimeter-from-sides", "first", "third"), // three terms of one sum
         ("perimeter-of-a-triangle", "first", "second"), ("perimeter-of-a-triangle", "second", "third"), ("perimeter-of-a-triangle", "first", "third"), // three terms of one sum
@@ -70,7 +71,8 @@ internal static class Mutants
     private static IEnumerable<(string, Step)> Values(Step step)
     {
         if (step is not Calculation c) yield break;
-        Enclosure nudge = Enclosure.Of(c.Value.True.Middle * new Fraction(1, 1_000_000), c.Value.True.Bits);
+        // A value of 0 is moved as well.
+        Enclosure nudge = Enclosure.Of((c.Value.True.Sign is null or 0 ? Fraction.One : c.Value.True.Middle) * new Fraction(1, 1_000_000), c.Value.True.Bits);
         yield return ("a digit", c with { Value = c.Value with { Exact = null, True = c.Value.True + nudge } });
         if (c.Value.Exact?.Rational is { } exact) yield return ("a digit of the exact value", c with { Value = c.Value with { Exact = Exact.Of(exact + new Fraction(1, 1000)) } });
     }

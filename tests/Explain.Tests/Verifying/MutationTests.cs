@@ -3,7 +3,7 @@ namespace Explain.Tests.Verifying;
 public sealed class MutationTests
 {
     /// <summary>A tenth of the mutants by default, all of them on request.</summary>
-    private static readonly bool Full = Environment.GetEnvironmentVariable("EXPLAIN_FULL") == "1";
+    private static readonly bool Full = Environment.GetEnvironmentVariable("EXPLAIN_MUTANTS") == "1";
 
     public static TheoryData<string> Names => RefereeTests.Names;
 

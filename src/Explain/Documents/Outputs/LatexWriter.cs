@@ -16,9 +16,35 @@ internal sealed class LatexWriter(Items<string> points) : InlineWriter
 
     protected override string User(string text) => user.Write(text);
 
-    protected override string Mathematics(MathPiece piece) => piece is MathRow { Of: [MathNumber n, MathUnit { Is.IsAngle: false } u] }
-        ? "$" + MathTex.Write(n) + "$" + TexSigns.UnitText(u.Is)
-        : "$" + MathTex.Write(piece) + "$";
+    protected override string Mathematics(MathPiece piece) => piece switch
+    {
+        MathRow { Of: [MathNumber n, MathUnit { Is.IsAngle: false } u] } => "$" + MathTex.Write(n) + "$" + TexSigns.UnitText(u.Is),
+        MathRow row when row.Of.Any(IsSentence) => string.Concat(Parts(row).Select(Part)),
+        _ => "$" + MathTex.Write(piece) + "$",
+    };
+
+    /// <summary>A quantity of several words: as mathematics its line could not be broken.</summary>
+    private static bool IsSentence(MathPiece piece) => piece is MathRow { Of: [MathWords { Text: var words }, ..] } && words.TrimEnd().Contains(' ');
+
+    private static string Part(MathPiece part) => part is MathWords words ? LatexEscape.Text(words.Text) : "$" + MathTex.Write(part) + "$";
+
+    /// <summary>The words of such quantities, and what stands between them.</summary>
+    private static IEnumerable<MathPiece> Parts(MathRow row)
+    {
+        List<MathPiece> between = [];
+        foreach (MathPiece piece in row.Of.SelectMany(p => IsSentence(p) ? ((MathRow)p).Of : [p]))
+        {
+            if (piece is not MathWords) between.Add(piece);
+            else
+            {
+                if (between.Count > 0) yield return new MathRow([.. between], row.Level);
+                between.Clear();
+                yield return piece;
+            }
+        }
+
+        if (between.Count > 0) yield return new MathRow([.. between], row.Level);
+    }
 
     public override string Bold(Items<Inline> runs) => Bold(Write(runs));
 

@@ -11,7 +11,7 @@ namespace Explain.Tests.Documents;
 /// <summary>What must hold of every page, whatever the numbers: drawn problems of every kind, in both Englishes and outputs.</summary>
 public sealed class PageTests
 {
-    private static readonly int Draws = Environment.GetEnvironmentVariable("EXPLAIN_FULL") == "1" ? 200 : 20;
+    private static readonly int Draws = Effort.Of(20, 100, 200);
     private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().UseMathematics().UsePipeTables().Build();
     private static readonly Lazy<Solution[]> Drawn = new(() => [Mast.Solution, TwoTriangles.Solution, .. Draw()]);
 

@@ -7,7 +7,7 @@ namespace Explain.Tests.Formulas;
 /// <summary>Extremes inside, on edges and at corners, boxes that leave the domain, and drawn boxes against a grid of values.</summary>
 public sealed class ExtremesCasesTests
 {
-    private static readonly int Boxes = Environment.GetEnvironmentVariable("EXPLAIN_FULL") == "1" ? 300 : 30;
+    private static readonly int Boxes = Effort.Of(30, 300);
 
     private static readonly (Expr A, Expr B, Expr C) Sides = (Letter("a"), Letter("b"), Letter("c"));
     private static readonly (Expr A, Expr B, Expr C) Angles = (Letter("A"), Letter("B"), Letter("C"));

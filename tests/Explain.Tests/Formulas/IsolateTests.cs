@@ -6,7 +6,7 @@ namespace Explain.Tests.Formulas;
 /// <summary>Each relation is solved for each of its quantities; the formula, put back, satisfies every line, exactly, for drawn values.</summary>
 public sealed class IsolateTests
 {
-    private static readonly int Draws = Environment.GetEnvironmentVariable("EXPLAIN_FULL") == "1" ? 200 : 20;
+    private static readonly int Draws = Effort.Of(20, 200);
 
     private static readonly (Expr A, Expr B, Expr C) Angles = (Letter("A"), Letter("B"), Letter("C"));
     private static readonly (Expr A, Expr B, Expr C) Sides = (Letter("a"), Letter("b"), Letter("c"));

@@ -6,7 +6,7 @@ namespace Explain.Tests.Formulas;
 /// <summary>Drawn formulas: the evaluator against doubles, derivatives against quotients of differences.</summary>
 public sealed class RandomFormulaTests
 {
-    private static readonly int Formulas = Environment.GetEnvironmentVariable("EXPLAIN_FULL") == "1" ? 20_000 : 2_000;
+    private static readonly int Formulas = Effort.Of(2_000, 20_000);
 
     private static readonly Dictionary<Symbol, double> Nothing = [];
 

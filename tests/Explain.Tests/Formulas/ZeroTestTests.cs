@@ -6,7 +6,7 @@ namespace Explain.Tests.Formulas;
 /// <summary>Equalities that hold in every triangle, with drawn numbers, and the same ones missed by 1e-40.</summary>
 public sealed class ZeroTestTests
 {
-    private static readonly int Triangles = Environment.GetEnvironmentVariable("EXPLAIN_FULL") == "1" ? 400 : 40;
+    private static readonly int Triangles = Effort.Of(40, 400);
 
     private static readonly Expr Miss = 1 / Number(new Fraction(System.Numerics.BigInteger.Pow(10, 40)));
 

@@ -6,7 +6,7 @@ namespace Explain.Tests.Numbers;
 
 public sealed class ExactTests
 {
-    private static readonly int Scale = Environment.GetEnvironmentVariable("EXPLAIN_FULL") == "1" ? 10 : 1;
+    private static readonly int Scale = Effort.Of(1, 10);
 
     private static Exact Read(string text) => ExactReader.Read(text);
 

@@ -6,7 +6,7 @@ namespace Explain.Tests.Numbers;
 
 public sealed class NumberTextTests
 {
-    private static readonly int Cases = Environment.GetEnvironmentVariable("EXPLAIN_FULL") == "1" ? 1_000_000 : 20_000;
+    private static readonly int Cases = Effort.Of(20_000, 200_000, 1_000_000);
 
     private static readonly NumberStyle Measure = NumberStyle.For(Unit.Metre);
 

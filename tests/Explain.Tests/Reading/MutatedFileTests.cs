@@ -11,7 +11,7 @@ public sealed class MutatedFileTests
     /// <summary>What reading one file may allocate; the worst of 200 000 needed a quarter of it.</summary>
     private const long MostBytes = 2_000_000;
 
-    private static int Wanted => Environment.GetEnvironmentVariable("EXPLAIN_FULL") == "1" ? 100_000 : 10_000;
+    private static int Wanted => Effort.Of(10_000, 100_000);
 
     [Fact]
     public void Broken_files_are_read_without_an_exception_and_in_bounded_work()

@@ -3,7 +3,7 @@ namespace Explain.Tests.Solutions;
 /// <summary>A solution evaluated again with other measurements is the solution of the changed problem, or says what broke.</summary>
 public sealed class ReplayTests
 {
-    private static readonly int Draws = Environment.GetEnvironmentVariable("EXPLAIN_FULL") == "1" ? 100 : 8;
+    private static readonly int Draws = Effort.Of(8, 100);
 
     private static readonly Solver Solver = new(new SolverOptions { Verify = false }), Verifying = new();
 

@@ -5,7 +5,7 @@ namespace Explain.Tests.Solving;
 /// <summary>A baseline and the angles at its ends, drawn as coordinates: the far point's distances must come out again, and bounds must hold every corner.</summary>
 public sealed class DrawnBaselines
 {
-    private static readonly int Draws = Environment.GetEnvironmentVariable("EXPLAIN_FULL") == "1" ? 1000 : 100;
+    private static readonly int Draws = Effort.Of(50, 1000);
 
     public static TheoryData<string, int, int> Kinds => new() { { "acute", 10, 89 }, { "right", 90, 90 }, { "obtuse", 91, 165 } };
 

@@ -123,7 +123,7 @@ public sealed class TypingTests
                 if (!StatementGrammar.TryRead(text, out Statement? statement, out Fault? fault)) return fault.Code == ErrorCodes.UnreadableStatement && (ValueReader.TryRead(text, out _, out fault) || fault.Code.Length > 0);
                 return statement.Equals(StatementGrammar.Read(text));
             },
-            iter: Environment.GetEnvironmentVariable("EXPLAIN_FULL") == "1" ? 50_000 : 5_000);
+            iter: Effort.Of(5_000, 50_000));
     }
 
     [Fact]

@@ -47,11 +47,14 @@ internal sealed record Arrangement(Items<Items<Point>> Lines, Items<Point> Point
     private bool SameRay(Point from, Point first, Point second) =>
         Rays.Any(r => r.From == from && ((r.First == first && r.Second == second) || (r.First == second && r.Second == first))) || SameOnLine(from, first, second);
 
-    private bool SameOnLine(Point from, Point first, Point second) => Lines.Any(line =>
+    private bool SameOnLine(Point from, Point first, Point second) => Lines.Any(line => AreOnRay(line, from, first, second));
+
+    /// <summary>Whether two points of a line, in its order, are on the same side of a third.</summary>
+    public static bool AreOnRay(Items<Point> line, Point from, Point first, Point second)
     {
         int corner = IndexOf(line, from), i = IndexOf(line, first), j = IndexOf(line, second);
         return corner >= 0 && i >= 0 && j >= 0 && i != corner && j != corner && i < corner == j < corner;
-    });
+    }
 
     private static int IndexOf(Items<Point> line, Point point)
     {

@@ -7,7 +7,7 @@ internal sealed class TriangleModel : IIndependentModel
     {
         if (Rays.Triangles(problem).FirstOrDefault(t => t.Corners.Count == 3) is not { } triangle) return null;
         Rays rays = new(problem);
-        if (new TrianglePlacing(new TriangleParameters(triangle, problem, rays), bits).Corners() is not { } corners) return null;
+        if (new Completing(bits).Corners(new TriangleParameters(triangle, problem, rays)) is not { } corners) return null;
         PointsOnSides sides = new(problem, rays, bits);
         return [.. corners.Select(c => sides.AddTo(new Layout(c))).Where(l => Fits(l, problem, bits))];
     }

@@ -3,12 +3,12 @@ namespace Explain;
 /// <summary>What the givens tell of a triangle's sides and angles, under the names of its corners.</summary>
 internal sealed class TriangleParameters
 {
-    private readonly Dictionary<Symbol, Expr> known = [];
+    private readonly Dictionary<Symbol, Expr> known;
     private readonly Items<(Symbol First, Symbol Second)> equal;
 
     public TriangleParameters(Polygon triangle, Problem problem, Rays rays)
     {
-        (Triangle, Rays) = (triangle, rays);
+        (Triangle, Rays, known) = (triangle, rays, []);
         foreach (Given given in problem.Given) Learn(rays.Through(given.Of, triangle), given.Value);
         foreach (FigureStatement statement in problem.Figure)
             if (Meaning.Value(statement.Says) is var (of, value)) Learn(rays.Through(of, triangle), value);
@@ -16,6 +16,9 @@ internal sealed class TriangleParameters
         for (int i = 0; i < equal.Count; i++)
             foreach ((Symbol first, Symbol second) in equal) Share(first, second);
     }
+
+    private TriangleParameters(TriangleParameters other, Symbol of, Expr value) =>
+        (Triangle, Rays, equal, known) = (other.Triangle, other.Rays, other.equal, new(other.known) { [of] = value });
 
     public Polygon Triangle { get; }
 
@@ -31,6 +34,18 @@ internal sealed class TriangleParameters
         return rest is [{ } first, { } second] ? new Difference(Expr.Degrees(180), new Sum(first, second)) : null;
     }
 
+    /// <summary>Whether any side is known.</summary>
+    public bool HasSide => TriangleParts.Sides(Triangle).Any(known.ContainsKey);
+
+    /// <summary>A measure that fixes the size of a shape; null where none is given.</summary>
+    public (Symbol Of, Expr Value)? Size => known.Where(k => k.Key is not Angle).Select(k => ((Symbol, Expr)?)(k.Key, k.Value)).FirstOrDefault();
+
+    /// <summary>What is known of a quantity of the triangle.</summary>
+    public Maybe Of(Symbol symbol) => new(symbol is Angle angle ? AngleAt(angle.Vertex) : known.GetValueOrDefault(symbol));
+
+    /// <summary>The same with one more quantity known.</summary>
+    public TriangleParameters With(Symbol of, Expr value) => new(this, of, value);
+
     /// <summary>Whether two quantities are stated to be equal.</summary>
     public bool AreEqual(Symbol first, Symbol second) => equal.Any(e => (e.First == first && e.Second == second) || (e.First == second && e.Second == first));
 
@@ -45,6 +60,6 @@ internal sealed class TriangleParameters
 
     private void Learn(Symbol symbol, Expr value)
     {
-        if (symbol is Length or Angle) known.TryAdd(symbol, value);
+        if (symbol is Length or Angle or Measure or DistanceToLine) known.TryAdd(symbol, value);
     }
 }

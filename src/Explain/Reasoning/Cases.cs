@@ -28,7 +28,8 @@ internal sealed class Cases(RuleBook book, Working working, Ledger ledger, Ratio
     private Case? One(Ledger inside, string name, string rule, Relation size, IReadOnlyList<Symbol> wanted)
     {
         Statement assume = Compare.Of(new SymbolUse(sine.Of), size, Expr.Degrees(90));
-        Calculation angle = Calculate.Step(inside, EdgeOf(inside, rule))!;
+        // There is none where the digits of the angle cannot be told from those of an exact one.
+        if (Calculate.Step(inside, EdgeOf(inside, rule)) is not { } angle) return null;
         if (Excluded(inside) is { } excluded) return new Case(name, assume, [angle, excluded], CaseEnd.NotThisProblem);
         Deduction? room = Room(inside, out bool holds);
         if (room is not null && !holds) return new Case(name, assume, [angle, room], CaseEnd.Impossible);

@@ -10,6 +10,7 @@ internal sealed class Ledger
     private readonly List<(Place Fact, ClaimId Claim)> facts;
     private readonly List<(Compare Says, ClaimId Claim)> relations;
     private readonly HashSet<ClaimId> measured;
+    private readonly Dictionary<ClaimId, Symbol> stated;
     private readonly string prefix;
     private readonly Unit? lengths;
     private int steps;
@@ -20,14 +21,14 @@ internal sealed class Ledger
     public Ledger(Arrangement arrangement, Unit? lengths, Work work)
     {
         Work = work;
-        (Arrangement, Closing, known, facts, relations, measured, prefix, this.lengths) = (arrangement, new(), [], [], [], [], "s", lengths);
+        (Arrangement, Closing, known, facts, relations, measured, stated, prefix, this.lengths) = (arrangement, new(), [], [], [], [], [], "s", lengths);
     }
 
     private Ledger(Ledger other, string prefix)
     {
         Work = other.Work;
-        (Arrangement, Closing, known, facts, relations, measured, this.prefix, lengths) =
-            (other.Arrangement, other.Closing.Fork(), new(other.known), [.. other.facts], [.. other.relations], [.. other.measured], prefix, other.lengths);
+        (Arrangement, Closing, known, facts, relations, measured, stated, this.prefix, lengths) =
+            (other.Arrangement, other.Closing.Fork(), new(other.known), [.. other.facts], [.. other.relations], [.. other.measured], new(other.stated), prefix, other.lengths);
     }
 
     public Arrangement Arrangement { get; private set; }
@@ -59,6 +60,15 @@ internal sealed class Ledger
         return other;
     }
 
+    /// <summary>A ledger that knows these quantities and no others.</summary>
+    public Ledger Only(IEnumerable<Symbol> symbols)
+    {
+        Ledger other = Fork();
+        HashSet<Symbol> kept = [.. symbols.Select(Arrangement.Canonical)];
+        foreach (Symbol symbol in known.Keys.Where(k => !kept.Contains(k))) other.known.Remove(symbol);
+        return other;
+    }
+
     /// <summary>Goes on numbering after the steps of another ledger.</summary>
     public void After(Ledger other) => steps = other.steps;
 
@@ -80,6 +90,7 @@ internal sealed class Ledger
     {
         Symbol own = Arrangement.Canonical(symbol);
         known[own] = claim;
+        stated[claim] = symbol;
         Closing.Add(claim, value);
         if (own is not Angle angle || IsMeasured(angle) || Compare(angle, Expr.Degrees(90)) != 0) return;
         Place right = new(PlaceKind.RightAngle, [new Corner(angle.First, angle.Vertex, angle.Second)]);
@@ -109,6 +120,9 @@ internal sealed class Ledger
 
     public bool Knows(Symbol symbol) => known.ContainsKey(Arrangement.Canonical(symbol));
 
+    /// <summary>A known quantity by the name that its claim gives it.</summary>
+    public Symbol Stated(Symbol symbol) => stated[ClaimOf(symbol)];
+
     public ClaimId ClaimOf(Symbol symbol) => known[Arrangement.Canonical(symbol)];
 
     public Expr ValueOf(Symbol symbol) => new ValueOf(ClaimOf(symbol));
@@ -119,6 +133,17 @@ internal sealed class Ledger
         int at = facts.FindIndex(f => f.Fact == fact || Instances.Same(f.Fact, fact));
         return at < 0 ? null : facts[at].Claim;
     }
+
+    /// <summary>The claims that put points on one line, by which a quantity has the name that it goes by.</summary>
+    public IEnumerable<ClaimId> WhyRenamed(Symbol symbol) => symbol switch
+    {
+        Ratio r => WhyRenamed(r.Of),
+        Angle a when Arrangement.Canonical(a) is var own => WhyOnRay(a.Vertex, a.First, own).Concat(WhyOnRay(a.Vertex, a.Second, own)),
+        _ => [],
+    };
+
+    private IEnumerable<ClaimId> WhyOnRay(Point from, Point through, Angle own) => own.First == through || own.Second == through ? []
+        : facts.Where(f => LineOf(f.Fact) is { Count: > 0 } line && (Arrangement.AreOnRay(line, from, own.First, through) || Arrangement.AreOnRay(line, from, own.Second, through))).Take(1).Select(f => f.Claim);
 
     /// <summary>The triangle with these corners, in any order; null when the figure has none.</summary>
     public Polygon? TriangleOf(IEnumerable<Point> corners) => Triangles.FirstOrDefault(t => t.Corners.ToHashSet().SetEquals(corners));

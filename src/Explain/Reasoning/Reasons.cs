@@ -13,12 +13,13 @@ internal static class Reasons
     private static Items<Role> Roles(Ledger ledger, Instance instance) =>
         [.. instance.Schema.Roles.Select(role => new Role(role.Name, Filled(ledger, instance, role), role.Condition is not null))];
 
-    /// <summary>The claims that meet the conditions, then those that give the quantities, each once.</summary>
+    /// <summary>The claims that meet the conditions, then those that give the quantities, then those that put points on the arms of an angle that has another name, each once.</summary>
     private static Items<ClaimId> From(Ledger ledger, Instance instance, IEnumerable<Symbol> inputs)
     {
         IEnumerable<ClaimId> conditions = instance.When.Select(w => w is Place place ? ledger.ClaimOf(place) : w is Compare compare ? ledger.ClaimOf(compare) : null).OfType<ClaimId>();
-        IEnumerable<Symbol> compared = instance.When.OfType<Compare>().Where(c => ledger.ClaimOf(c) is null).SelectMany(c => c.Terms).SelectMany(t => t.Symbols());
-        return [.. conditions.Concat(compared.Concat(inputs).Select(ledger.ClaimOf)).Distinct()];
+        Symbol[] given = [.. instance.When.OfType<Compare>().Where(c => ledger.ClaimOf(c) is null).SelectMany(c => c.Terms).SelectMany(t => t.Symbols()).Concat(inputs)];
+        IEnumerable<ClaimId> renamed = instance.Schema.Quantities.Select(instance.Names.Of).Concat(given.Select(ledger.Stated)).SelectMany(ledger.WhyRenamed);
+        return [.. conditions.Concat(given.Select(ledger.ClaimOf)).Concat(renamed).Distinct()];
     }
 
     /// <summary>The conditions that compare values, with the claims that give these.</summary>

@@ -59,16 +59,14 @@ internal sealed class Working(RuleBook book, Items<CostedRule> rules)
             .Select(a => new Ratio(Function.Sine, ledger.Arrangement.Canonical(a)))
             .Where(r => routes.Reaches(r) && !routes.Reaches(r.Of)).OrderBy(routes.CostOf).FirstOrDefault();
 
-    /// <summary>Whether an angle of the triangle is known, and none to be a right angle, beside which every angle is acute.</summary>
-    private static bool IsOblique(Place triangle, Ledger ledger) => TriangleParts.Angles(triangle).Where(ledger.Knows).ToArray() is { Length: > 0 } known
-        && known.All(a => ledger.Compare(a, Expr.Degrees(90)) != 0);
+    /// <summary>Whether no angle of the triangle is known to be a right angle, beside which every angle is acute.</summary>
+    private static bool IsOblique(Place triangle, Ledger ledger) =>
+        TriangleParts.Angles(triangle).Where(ledger.Knows).All(a => ledger.Compare(a, Expr.Degrees(90)) != 0);
 
     /// <summary>A sine of 1 belongs to one angle, the right angle.</summary>
-    private Reached? OneAngle(Ledger ledger, Reached before, Ratio sine, Symbol[] wanted)
-    {
-        Calculation right = Calculate.Step(ledger, new Cases(book, this, ledger, sine).EdgeOf(ledger, "angle-from-sine"))!;
-        return Reach(ledger, wanted) is { } rest ? rest with { Steps = [.. before.Steps, right, .. rest.Steps] } : null;
-    }
+    private Reached? OneAngle(Ledger ledger, Reached before, Ratio sine, Symbol[] wanted) =>
+        Calculate.Step(ledger, new Cases(book, this, ledger, sine).EdgeOf(ledger, "angle-from-sine")) is { } right && Reach(ledger, wanted) is { } rest
+            ? rest with { Steps = [.. before.Steps, right, .. rest.Steps] } : null;
 
     private Reached? Divide(Ledger ledger, Ratio sine, Symbol[] wanted)
     {

@@ -54,6 +54,24 @@ internal static partial class AreaRules
         [Quantity("perimeter of ABC")] double perimeter, [Quantity("AB")] double first, [Quantity("BC")] double second, [Quantity("CA")] double third) =>
         (perimeter, first + second + third);
 
+    [Rule("perimeter-of-an-isosceles-triangle", When = ["ABC is a triangle", "AB = AC"], Roles = ["triangle: ABC"], Source = "Euclid, Elements, common notion 2")]
+    [Relation]
+    public static (double, double) PerimeterOfAnIsoscelesTriangle(
+        [Quantity("perimeter of ABC")] double perimeter, [Quantity("AB")] double equal, [Quantity("BC")] double third) =>
+        (perimeter, 2 * equal + third);
+
+    [Rule("perimeter-of-an-equilateral-triangle", When = ["ABC is an equilateral triangle"], Roles = ["triangle: ABC"], Source = "Euclid, Elements, common notion 2")]
+    [Relation]
+    public static (double, double) PerimeterOfAnEquilateralTriangle([Quantity("perimeter of ABC")] double perimeter, [Quantity("AB")] double side) =>
+        (perimeter, 3 * side);
+
+    [Rule("perimeter-and-an-angle", When = ["ABC is a triangle"], Marks = 3,
+        Source = "cosine rule with what the other sides leave of the perimeter; derived here")]
+    [Relation]
+    public static (double, double) PerimeterAndAnAngle(
+        [Quantity("CA")] double other, [Quantity("perimeter of ABC")] double perimeter, [Quantity("AB")] double side, [Quantity("angle BAC")] double between) =>
+        (perimeter * (perimeter - 2 * side), 2 * other * (perimeter - side - side * Cos(between)));
+
     [Rule("perimeter-and-sines", When = ["ABC is a triangle"], Marks = 2,
         Source = "sine rule: the sides are in the ratio of the sines; derived here")]
     [Relation]

@@ -21,6 +21,12 @@ internal static partial class InverseRules
     public static (double, double) AngleFromSine([Quantity("angle ABC")] double angle, [Quantity("sin ABC")] double ratio) =>
         (angle, Asin(ratio));
 
+    [Rule("acute-angle-opposite-a-shorter-side", When = ["ABC is a triangle", "BC ≤ CA"], Roles = ["side: BC", "other: CA"],
+        Source = "Euclid, Elements, I.17 and I.18")]
+    [Relation]
+    public static (double, double) AcuteAngleOppositeAShorterSide([Quantity("angle BAC")] double angle, [Quantity("sin BAC")] double ratio) =>
+        (angle, Asin(ratio));
+
     [Rule("supplement-from-sine", When = ["ABC is a triangle"], Source = "sin (180° − x) = sin x; common practice, no source")]
     [Relation]
     public static (double, double) SupplementFromSine([Quantity("angle ABC")] double angle, [Quantity("sin ABC")] double ratio) =>

@@ -9,6 +9,18 @@ internal static partial class ErrorPhrases
     [Phrase("error.flat-triangle")]
     public static partial Phrase FlatTriangle(Items<Statement> sides, Expr first, Expr second, Value sum, Point corner, Line side);
 
+    [Phrase("error.no-triangle.measures")]
+    public static partial Phrase NoTriangleWith(Items<Statement> given);
+
+    [Phrase("error.no-triangle.sine")]
+    public static partial Phrase NoSuchSine(Items<Statement> given, Angle angle, Value value);
+
+    [Phrase("error.no-triangle.side")]
+    public static partial Phrase NoSuchSide(Items<Statement> given, Symbol side, Value value);
+
+    [Phrase("remedy.check-measurements")]
+    public static partial Phrase CheckMeasurements();
+
     [Phrase("remedy.check-lengths")]
     public static partial Phrase CheckLengths();
 

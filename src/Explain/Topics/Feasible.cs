@@ -20,6 +20,10 @@ internal sealed class Feasible(Ledger ledger)
     /// <summary>Whether one of three lengths is not shorter than the other two together.</summary>
     public static bool CannotBeSides(IReadOnlyList<Symbol> sides, Ledger ledger) => Shorter(sides).Any(n => Decide.Holds(n, ledger.Compare) == false);
 
+    /// <summary>Whether three quantities are lengths that make a triangle, as far as they are known. What cannot be decided may be.</summary>
+    public static bool AreSides(IReadOnlyList<Symbol> sides, Ledger ledger) => sides.Where(ledger.Knows).All(s => ledger.Evaluate(s) is { True.High.IsPositive: true })
+        && !(sides.Count == 3 && sides.All(ledger.Knows) && CannotBeSides(sides, ledger));
+
     private static IEnumerable<Compare> Shorter(IReadOnlyList<Symbol> sides) => sides.Select(s => Compare.Of(s, Relation.Less, Sum(sides.Where(o => o != s))));
 
     private bool IsNumber(Symbol symbol) => ledger.Knows(symbol) && ledger.Closing.Close(ledger.ValueOf(symbol)) is Quantity;

@@ -20,7 +20,7 @@ internal sealed class SolutionBuilder
     public SolutionBuilder(Problem problem, Topic topic, RuleBook book, Work work)
     {
         (this.problem, this.topic, this.book) = (problem, topic, book);
-        (opening, working) = (new(problem, topic, work), new(book, topic.Working));
+        (opening, working) = (new(problem, topic, work), new(book, [.. topic.Working, .. TriangleMeasures.For(problem)]));
         plain = new Working(book, SpecialTriangles.Equalities).Spread(opening.Ledger.Fork());
         refusals = new(problem, opening.Ledger);
         pursuit = new(book, working, opening.Ledger);
@@ -45,6 +45,7 @@ internal sealed class SolutionBuilder
         }
 
         if (Contradiction() is { } contradiction) return new(null, [contradiction]);
+        if (!IsNone && Fitting.Fault(Found) is { } misfit) return new(null, [misfit]);
         parts[0] = parts[0] with { Passages = [Plan(), .. parts[0].Passages] };
         parts[^1] = parts[^1] with { Passages = [.. parts[^1].Passages, .. Checks([.. parts.SelectMany(p => p.Answers).SelectMany(a => a.Values).Select(v => v.From)])] };
         Items<Warning> warnings = Cases.Count > 1 ? [new(ErrorCodes.SeveralSolutions, TopicPhrases.SeveralSolutions())] : [];
@@ -72,6 +73,11 @@ internal sealed class SolutionBuilder
     /// <summary>Why the measurements, or what equal sides and angles make of them, fit no triangle; null where nothing speaks against one.</summary>
     private ProblemError? Impossible() => new[] { Ledger, plain }.Where(l => !new Feasible(l).Holds(Triangle)).Select(l => new Refusals(problem, l).NoSuchTriangle(Triangle)).FirstOrDefault();
 
+    private Fitting Fitting => new(problem, working, Triangle);
+
+    /// <summary>What is known in each case.</summary>
+    private Items<Ledger> Found => Cases.Count == 0 ? [Ledger] : [.. Cases.Select(c => c.Ledger)];
+
     private Part? PartOf(string? letter, Items<Goal> goals, bool isFirst)
     {
         List<Passage> passages = [];
@@ -86,7 +92,11 @@ internal sealed class SolutionBuilder
         done.AddRange(work);
         if (work.Count > 0) passages.Add(new(PassageUse.Working, Noticing.In(work, Ledger, rounded)) { Heading = topic.Heading(goals) });
         foreach (Goal bounds in goals.Where(g => g.Kind == GoalKind.Bounds))
+        {
             if (BoundsOf(bounds) is { Count: > 0 } steps) passages.Add(new(PassageUse.Bounds, steps) { Heading = TopicPhrases.BoundsHeading() });
+            else if (Examined(bounds) is { } remark) passages.Add(new(PassageUse.Bounds, []) { Heading = TopicPhrases.BoundsHeading(), Remarks = [remark] });
+        }
+
         if (IsAccuracyShown) passages.Add(new(PassageUse.Accuracy, [.. goals.Where(g => g is { Kind: GoalKind.Value, Wanted: not null }).SelectMany(g => BoundsOf(g))]));
         Items<Answer>? answers = Answers(goals);
         return answers is null ? null : new Part(letter, goals, [.. passages], answers.Value) { Several = Cases.Count > 1 ? swinging?.Several(pursuit.Split) : null };
@@ -124,6 +134,14 @@ internal sealed class SolutionBuilder
 
         Symbol[] others = [.. problem.Find.Where(g => g.Kind == GoalKind.Value).Select(g => g.Wanted!).Where(w => w is Length && w != quantity && Ledger.Knows(w)).Distinct()];
         return new BoundsWorking(book, topic, opening.Premises, Ledger, RoundingOf).Of(quantity, [.. others], shown) is { } steps ? [.. before, .. steps] : [];
+    }
+
+    /// <summary>Where the extremes are when a measurement moves the quantity both ways, so that they may lie between the bounds.</summary>
+    private Remark? Examined(Goal goal)
+    {
+        if (Cases.Count > 1 || new Tolerances(opening.Premises, Ledger).Of(pursuit.Found(goal.Wanted!)) is not { Proof: Subdivided { LowerAt.Count: > 0, UpperAt.Count: > 0 } at }) return null;
+        static Items<Statement> Place(Items<Binding> at) => [.. at.Select(b => (Statement)Compare.Equal(b.Of, b.Is))];
+        return new(TopicPhrases.Examined(goal.Wanted!, Place(at.LowerAt), Place(at.UpperAt)), null);
     }
 
     /// <summary>Whether a distance is a side because an angle is right: it varies otherwise than the side once that angle does.</summary>
@@ -185,14 +203,15 @@ internal sealed class SolutionBuilder
     private IEnumerable<Passage> Checks(Items<ClaimId> answers)
     {
         Checking checking = new(book, topic);
-        return OnlyCounts ? [] : (Cases.Count == 0 ? [Ledger] : Cases.Select(c => c.Ledger)).SelectMany(l => checking.Of(l, done, answers));
+        return OnlyCounts ? [] : Found.SelectMany(l => checking.Of(l, done, answers));
     }
 
     private ProblemError? Contradiction() => !IsNone && Clash.Find(Consistent, problem) is { } clash ? Refusals.Contradiction(clash) : null;
 
     private ProblemError Refusal(Items<Goal> goals)
     {
-        bool fixedShape = Cases.Count > 0 || working.Reaches(Ledger, TriangleParts.Sides(Triangle));
+        bool fixedShape = Cases.Count > 0 || Fitting.HasEnough || working.Reaches(Ledger, TriangleParts.Sides(Triangle));
+        if (Fitting.Fault(Found) is { } misfit) return misfit;
         if (working.Reach(Ledger, [.. TriangleParts.Sides(Triangle)]) is { Impossible: true }) return refusals.NoSuchTriangle(Triangle);
         return fixedShape ? refusals.NotSupported(goals[0]) : refusals.NotEnough(goals.SelectMany(Wanted).Concat(TriangleParts.Sides(Triangle)).First(), Triangle);
     }

@@ -126,6 +126,9 @@ internal static partial class TopicPhrases
     [Phrase("remark.most-of")]
     public static partial Phrase MostOf(Expr what, Symbol with);
 
+    [Phrase("bounds.examined")]
+    public static partial Phrase Examined(Symbol what, Items<Statement> least, Items<Statement> greatest);
+
     [Phrase("bounds.greatest")]
     public static partial Phrase Greatest();
 

@@ -93,10 +93,13 @@ internal sealed class Hearing
     {
         if (book.Find(step.Why.Rule) is not { } schema) return false;
         if (schema.IsByEvaluation) return step.Why.When.Count == 0 && (SameQuantity.Holds(step, here, Rays(here), bits) || ComparedValues.Holds(step, here, Rays(here)) || Bounding(here).Holds(step) || CountOfCases.Holds(step, here));
-        return new SchemaInstance(schema, step, here, Rays(here)).Exists();
+        return new SchemaInstance(schema, step, here, Cited(step, here)).Exists();
     }
 
     private BoundsChecks Bounding(Seen here) => new(solution.Of, model, here, Rays(here), bits);
+
+    /// <summary>The names of rays that a step may go by: from the claims that it cites.</summary>
+    private RayNames Cited(Step step, Seen here) => new([.. here.Of(step.Why.From).SelectMany(t => t.Parts).OfType<Place>()], figures, [.. here.All.SelectMany(t => t.Parts).OfType<Place>()]);
 
     private RayNames Rays(Seen here) => new([.. here.All.SelectMany(t => t.Parts).OfType<Place>()], figures);
 

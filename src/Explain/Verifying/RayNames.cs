@@ -1,7 +1,10 @@
 namespace Explain;
 
 /// <summary>Which names of an angle mean the same rays, from claims that put points in line.</summary>
-internal sealed class RayNames(Items<Place> places, Items<Layout> figures)
+/// <param name="places">The claims to go by.</param>
+/// <param name="figures">The figures, which show on which side of a point a foot is.</param>
+/// <param name="others">Claims that say it, and are then to be gone by.</param>
+internal sealed class RayNames(Items<Place> places, Items<Layout> figures, Items<Place> others = default)
 {
     private readonly Point[] points = [.. places.SelectMany(Mentions.Points).Distinct().OrderBy(p => p.Name, StringComparer.Ordinal)];
 
@@ -56,6 +59,7 @@ internal sealed class RayNames(Items<Place> places, Items<Layout> figures)
         if (from != line.From && from != line.To) return false;
         Point end = from == line.From ? line.To : line.From;
         if (new HashSet<Point> { first, second } is var pair && !pair.SetEquals([foot, end])) return false;
+        if (others.Any(o => Order(o) is { Count: > 0 } order && new[] { from, foot, end }.All(order.Contains))) return false;
         return figures.Count > 0 && figures.All(f => f.Find(from) is { } start && f.Find(foot) is { } at && f.Find(end) is { } far
             && Vector.Dot(at - start, far - start).Sign > 0);
     }

@@ -17,7 +17,13 @@ public sealed class GivenAgain
     [InlineData("radius of the circle through ABC")]
     public void TheSameInBothTriangles_IsOneAnswer(string find) => Assert.Single(Ask.Values(Ask.Triangle(TwoTriangles, find), find));
 
+    [Theory]
+    [InlineData("area of ABC", "12 cm²", "angle ACB", "40°")]
+    [InlineData("radius of the inscribed circle of ABC", "1.5 cm", "perimeter of ABC", "20 cm")]
+    public void WhatFixesATriangle_ThoughNoRuleLeadsToIt_IsNotCalledTooLittle(string first, string is1, string second, string is2) =>
+        Assert.Equal(["not-supported"], Ask.Codes(Ask.Triangle([(first, is1), (second, is2), ("AB", "6 cm")], "BC")));
+
     [Fact]
-    public void AnAreaFromWhichNoFigureIsDrawn_IsRefused() =>
-        Assert.Equal(["not-supported"], Ask.Codes(Ask.Triangle([("area of ABC", "12 cm²"), ("AB", "6 cm"), ("AC", "5 cm")], "distance from C to AB")));
+    public void AnAreaAndTwoSides_HaveTwoTriangles() =>
+        Assert.Equal(2, Ask.Values(Ask.Triangle([("area of ABC", "12 cm²"), ("AB", "6 cm"), ("AC", "5 cm")], "BC"), "BC").Length);
 }

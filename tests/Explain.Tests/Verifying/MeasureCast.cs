@@ -20,8 +20,20 @@ internal static class MeasureCast
         ("one from two angles and a side opposite", Of(["angle CAB = 30°", "angle ABC = 100°", "BC = 7 m"], "number of triangles")),
         ("none from two angles", Of(["angle CAB = 80°", "angle ABC = 100°", "AB = 7 m"], "number of triangles")),
         ("none that reaches", Of(["angle BAC = 38°", "AC = 2.5 m", "CB = 1.5 m"], "number of triangles")),
+        ("an area given", Of(["area of ABC = 12 m²", "AB = 6 m", "CA = 5 m"], "BC", "number of triangles")),
+        ("an area and two angles", Of(["area of ABC = 12 m²", "angle BAC = 46°", "angle ABC = 75°"], "AB")),
+        ("a perimeter and two angles", Of(["perimeter of ABC = 30 m", "angle BAC = 40°", "angle ABC = 70°"], "BC", "CA")),
+        ("a perimeter, a side and an angle", Of(["perimeter of ABC = 30 m", "AB = 12 m", "angle BAC = 40°"], "CA", "angle ABC")),
+        ("a perimeter of equal sides", Of("ABC is a triangle, isosceles with AB = AC", ["perimeter of ABC = 18 m", "BC = 4 m"], "AB", "area of ABC")),
+        ("a perimeter of three equal sides", Of("ABC is an equilateral triangle", ["perimeter of ABC = 18 m"], "AB", "area of ABC")),
+        ("a height given", Of(["distance from C to AB = 3 m", "CA = 5 m", "BC = 4 m"], "AB")),
+        ("a circle through the corners given", Of(["radius of the circle through ABC = 5 m", "AB = 6 m", "BC = 8 m"], "CA")),
+        ("an inscribed circle given", Of(["radius of the inscribed circle of ABC = 2 m", "area of ABC = 24 m²", "AB = 10 m", "BC = 8 m"], "CA")),
+        ("an inscribed circle and two angles", Of(["radius of the inscribed circle of ABC = 2 m", "angle BAC = 46°", "angle ABC = 75°"], "AB")),
         ("none with a large angle", Of(["angle BAC = 100°", "AC = 2.5 m", "CB = 2.5 m"], "number of triangles")),
     ];
 
-    private static Problem Of(string[] given, params string[] find) => Cast.Of("solve a triangle", "ABC is a triangle", given, find);
+    private static Problem Of(string[] given, params string[] find) => Of("ABC is a triangle", given, find);
+
+    private static Problem Of(string figure, string[] given, params string[] find) => Cast.Of("solve a triangle", figure, given, find);
 }

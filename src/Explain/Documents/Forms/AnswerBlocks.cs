@@ -38,7 +38,7 @@ internal sealed class AnswerBlocks(Page page)
 
     private Items<Inline> Entry(Part part, string name, bool isLast)
     {
-        Items<Items<Inline>> equations = [.. Values(part).Where(v => v.Value.Case is null || v.Value.Case == name).Select(v => text.Equation(v.Answer, v.Value))];
+        Items<Items<Inline>> equations = [.. Values(part).Where(v => v.Value.Case is null || v.Value.Case == name).Select(v => IsBounds(v) ? Bounds(v.Answer, v.Value) : text.Equation(v.Answer, v.Value))];
         Items<Inline> joined = equations.Count < 2 ? equations[0] : !equations.All(e => e is [Strong]) ? page.Speaker.And(equations)
             : page.Speaker.Say(AnswerWords.With("", ""), ("first", equations[0]), ("second", page.Speaker.And([.. equations.Skip(1)])));
         return [.. Whole(joined), new WordRun(isLast ? "." : ";")];

@@ -12,7 +12,7 @@ internal sealed record Clash(Items<Given> Set, Given Of, Value Derived)
     /// <summary>The smallest set of givens that clash; null when all agree.</summary>
     public static Clash? Find(Consistency consistency, Problem problem)
     {
-        Items<Given> all = [.. problem.Given.Where(g => g.Of is Length or Angle)];
+        Items<Given> all = [.. problem.Given.Where(g => g.Of is Length or Angle or Measure or DistanceToLine)];
         if (Within(consistency, all) is not { } whole) return null;
         if (all.Count > MostSearched) return whole;
         for (int size = 2; size < all.Count; size++)

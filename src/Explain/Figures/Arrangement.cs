@@ -44,8 +44,10 @@ internal sealed record Arrangement(Items<Items<Point>> Lines, Items<Point> Point
     private Point OnRay(Point from, Point through) =>
         Points.FirstOrDefault(p => p == through || SameRay(from, p, through)) ?? through;
 
-    private bool SameRay(Point from, Point first, Point second) =>
-        Rays.Any(r => r.From == from && ((r.First == first && r.Second == second) || (r.First == second && r.Second == first))) || SameOnLine(from, first, second);
+    private bool SameRay(Point from, Point first, Point second) => IsRay(from, first, second) || SameOnLine(from, first, second);
+
+    /// <summary>Whether two points are on one ray whatever their order, which no claim says.</summary>
+    public bool IsRay(Point from, Point first, Point second) => Rays.Any(r => r.From == from && ((r.First == first && r.Second == second) || (r.First == second && r.Second == first)));
 
     private bool SameOnLine(Point from, Point first, Point second) => Lines.Any(line => AreOnRay(line, from, first, second));
 

@@ -142,7 +142,7 @@ internal sealed class Ledger
         _ => [],
     };
 
-    private IEnumerable<ClaimId> WhyOnRay(Point from, Point through, Angle own) => own.First == through || own.Second == through ? []
+    private IEnumerable<ClaimId> WhyOnRay(Point from, Point through, Angle own) => own.First == through || own.Second == through || Arrangement.IsRay(from, own.First, through) || Arrangement.IsRay(from, own.Second, through) ? []
         : facts.Where(f => LineOf(f.Fact) is { Count: > 0 } line && (Arrangement.AreOnRay(line, from, own.First, through) || Arrangement.AreOnRay(line, from, own.Second, through))).Take(1).Select(f => f.Claim);
 
     /// <summary>The triangle with these corners, in any order; null when the figure has none.</summary>

@@ -15,5 +15,8 @@ namespace Explain;
     Roles = ["side: CB", "other: AC", "angle: angle BAC"], Source = "Euclid, Elements, I.19")]
 [Rule("no-triangle-that-reaches", When = ["ABC is a triangle", "angle BAC < 90°", "CB < AC × sin BAC"], Then = "0 triangles ABC",
     Roles = ["side: CB", "line: AB"], Source = "ProofWiki, page Ambiguous_Case_for_Triangle_Side-Side-Angle_Congruence")]
+[Rule("no-triangle-below-the-height", When = ["F is the foot of the perpendicular from C to AB", "angle BAC < 90°", "CB < CF"], Then = "0 triangles ABC",
+    Roles = ["side: CB", "height: CF", "line: AB"], Source = "Euclid, Elements, I.19: of all that reach the line the perpendicular is the shortest")]
+[Rule("number-by-length", Then = Schema.ByEvaluation, Roles = ["angle: angle BAC", "other: AC", "side: CB"], Source = "a length is less than another, equal to it or greater; common practice, no source")]
 [Rule("as-many-as-cases", Then = Schema.ByEvaluation, Source = "cases that cannot hold together, each with one triangle; common practice, no source")]
 internal static partial class CountingRules;

@@ -9,4 +9,7 @@ public sealed record Case(string Name, Statement Assume, Items<Step> Steps, Case
 {
     /// <summary>What a page calls the case, and the claim of the case that makes it so; null where it is named by what it supposes.</summary>
     public Remark? Label { get; init; }
+
+    /// <summary>The name by which steps of a case refer to what it supposes.</summary>
+    internal static ClaimId Supposed(ClaimId split, string name) => new($"{split.Name}.{name}");
 }

@@ -57,6 +57,7 @@ public sealed record Solution(Problem Of, TopicId Topic, Items<Premise> Premises
     internal static IEnumerable<Step> Within(Step step) => step switch
     {
         Split split => split.Cases.SelectMany(c => c.Steps).SelectMany(Within).Prepend(step),
+        Quadratic quadratic => [step, quadratic.Linear, quadratic.Constant, .. quadratic.Roots],
         Series series => series.Rows.SelectMany(r => r.Cells).SelectMany(Within).Prepend(step),
         _ => [step],
     };

@@ -47,7 +47,7 @@ internal sealed class SolutionBuilder
         if (Contradiction() is { } contradiction) return new(null, [contradiction]);
         if (!IsNone && Fitting.Fault(Found) is { } misfit) return new(null, [misfit]);
         parts[0] = parts[0] with { Passages = [Plan(), .. parts[0].Passages] };
-        parts[^1] = parts[^1] with { Passages = [.. parts[^1].Passages, .. Checks([.. parts.SelectMany(p => p.Answers).SelectMany(a => a.Values).Select(v => v.From)])] };
+        parts[^1] = parts[^1] with { Passages = [.. parts[^1].Passages, .. Checks([.. parts.SelectMany(p => p.Answers).SelectMany(a => a.Values).Select(v => v.From)]), .. OtherLengths()] };
         Items<Warning> warnings = Cases.Count > 1 ? [new(ErrorCodes.SeveralSolutions, TopicPhrases.SeveralSolutions())] : [];
         return new(new Solution(problem, topic.Id, Needing(IsNone ? [] : feasible), [.. parts], [], warnings, [.. topic.Cautions.Concat(Things.Cautions(problem)).Distinct()], Verification.NotRun), []);
     }
@@ -202,9 +202,15 @@ internal sealed class SolutionBuilder
 
     private IEnumerable<Passage> Checks(Items<ClaimId> answers)
     {
+        if (OnlyCounts) return [];
+        Symbol[] asked = [.. problem.Find.SelectMany(Wanted)];
+        Passage? roots = asked.Any(a => a is Length or Angle) ? swinging?.Check(Cases, asked, problem) : null;
+        if (roots is not null && asked.All(a => a is Length or Angle)) return [roots];
         Checking checking = new(book, topic);
-        return OnlyCounts ? [] : Found.SelectMany(l => checking.Of(l, done, answers));
+        return [.. roots is null ? [] : new[] { roots }, .. Found.SelectMany(l => checking.Of(l, done, answers))];
     }
+
+    private Items<Passage> OtherLengths() => !IsNone && swinging?.OtherLengths(problem) is { } other ? [other] : [];
 
     private ProblemError? Contradiction() => !IsNone && Clash.Find(Consistent, problem) is { } clash ? Refusals.Contradiction(clash) : null;
 

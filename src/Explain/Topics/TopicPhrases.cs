@@ -123,6 +123,15 @@ internal static partial class TopicPhrases
     [Phrase("remark.is-between")]
     public static partial Phrase IsBetween(Symbol of, Expr lower, Expr upper);
 
+    [Phrase("what-if.shorter-or-longer")]
+    public static partial Phrase ShorterOrLonger(Length side);
+
+    [Phrase("what-if.does-not-reach")]
+    public static partial Phrase DoesNotReach(Length side, Line line);
+
+    [Phrase("what-if.with-a-right-angle")]
+    public static partial Phrase WithARightAngle(Point corner);
+
     [Phrase("remark.most-of")]
     public static partial Phrase MostOf(Expr what, Symbol with);
 

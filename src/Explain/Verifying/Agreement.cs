@@ -5,7 +5,7 @@ namespace Explain;
 /// <summary>When two enclosures may be called one value.</summary>
 internal static class Agreement
 {
-    private static readonly Fraction Tolerance = Fraction.Pow(10, -40);
+    public static readonly Fraction Tolerance = Fraction.Pow(10, -40);
 
     /// <summary>They overlap, and both lie within a 10⁻⁴⁰th of their size; of 1 where one of them is 0 itself.</summary>
     public static bool Of(Enclosure first, Enclosure second)

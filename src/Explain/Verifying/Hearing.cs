@@ -61,18 +61,30 @@ internal sealed class Hearing
 
     private void Hear(Step step, Seen here, Items<int> within, bool draws)
     {
-        if (!ids.Add(step.Id)) Find("V1", step.Id, "id-used-twice");
-        foreach (ClaimId id in step.Why.From.Concat(Named(step)).Where(id => here.Find(id) is null).Distinct()) Find("V1", step.Id, "not-yet-claimed " + id.Name);
-        if (step is Series && Solution.Within(step).Skip(1).Any(cell => !ids.Add(cell.Id))) Find("V1", step.Id, "id-used-twice");
+        Rest(step, here);
+        if (step is Series or Quadratic && Solution.Within(step).Skip(1).Any(cell => !ids.Add(cell.Id))) Find("V1", step.Id, "id-used-twice");
         if (step is Instruction) Draw(step, within);
-        if (!IsInstance(step, here)) Find("V2", step.Id, "no-instance-of " + step.Why.Rule.Name);
+        Apply(step, here);
         Items<int> speaksOf = [.. within.Where(i => here.Of(step.Why.From).All(t => t.Figures.Contains(i)))];
         if (step is Calculation calculation) Reckon(calculation, here, speaksOf, draws);
+        else if (step is Quadratic quadratic) Solve(quadratic, here, speaksOf);
         else if (step is Series) here.Add(Bounding(here).Testimony(step, speaksOf));
         else here.Add(new(step, null, null, speaksOf));
-        if (step is Split split) Divide(split, here, speaksOf);
+        if (step is Split split && SupposedLengths.IsSplit(split)) Suppose(split, here);
+        else if (step is Split division) Divide(division, here, speaksOf);
         foreach (Statement onlyIf in step.Remarks.Select(r => r.OnlyIf).OfType<Statement>()) remarks.Add((step.Id, onlyIf, speaksOf));
         if (step is Deduction { Says: HowMany many }) Count(step, many);
+    }
+
+    private void Rest(Step step, Seen here)
+    {
+        if (!ids.Add(step.Id)) Find("V1", step.Id, "id-used-twice");
+        foreach (ClaimId id in step.Why.From.Concat(Named(step)).Where(id => here.Find(id) is null).Distinct()) Find("V1", step.Id, "not-yet-claimed " + id.Name);
+    }
+
+    private void Apply(Step step, Seen here)
+    {
+        if (!IsInstance(step, here)) Find("V2", step.Id, "no-instance-of " + step.Why.Rule.Name);
     }
 
     private static IEnumerable<ClaimId> Named(Step step) => step is Calculation c
@@ -92,20 +104,29 @@ internal sealed class Hearing
     private bool IsInstance(Step step, Seen here)
     {
         if (book.Find(step.Why.Rule) is not { } schema) return false;
-        if (schema.IsByEvaluation) return step.Why.When.Count == 0 && (SameQuantity.Holds(step, here, Rays(here), bits) || ComparedValues.Holds(step, here, Rays(here)) || Bounding(here).Holds(step) || CountOfCases.Holds(step, here));
+        if (schema.IsByEvaluation) return RootCounts.Holds(step, here, bits) || step is Split split && SupposedLengths.IsSplit(split) && Supposed(here).AreAll(split) || step.Why.When.Count == 0 && (SameQuantity.Holds(step, here, Rays(here), bits) || ComparedValues.Holds(step, here, Rays(here)) || Bounding(here).Holds(step) || CountOfCases.Holds(step, here));
         return new SchemaInstance(schema, step, here, Cited(step, here)).Exists();
     }
 
     private BoundsChecks Bounding(Seen here) => new(solution.Of, model, here, Rays(here), bits);
 
-    /// <summary>The names of rays that a step may go by: from the claims that it cites.</summary>
-    private RayNames Cited(Step step, Seen here) => new([.. here.Of(step.Why.From).SelectMany(t => t.Parts).OfType<Place>()], figures, [.. here.All.SelectMany(t => t.Parts).OfType<Place>()]);
+    /// <summary>The names of rays that a step may go by: from the claims that it cites, and from the figures what no claim says of all of them.</summary>
+    private RayNames Cited(Step step, Seen here) => new([.. here.Of(step.Why.From).SelectMany(t => t.Parts).OfType<Place>()], figures, [.. here.All.Where(t => t.Figures == AllFigures).SelectMany(t => t.Parts).OfType<Place>()]);
 
     private RayNames Rays(Seen here) => new([.. here.All.SelectMany(t => t.Parts).OfType<Place>()], figures);
 
     private void Reckon(Calculation c, Seen here, Items<int> speaksOf, bool draws)
     {
-        if (!Bound(c, here)) Find("V2", c.Id, "bindings");
+        Enclosure claimed = Evaluate(c, here, speaksOf, Bound(c, here));
+        if (draws && speaksOf.Count == 0) Find("V4", c.Id, "no-figure");
+        foreach (int i in speaksOf)
+            if (figures[i].Measure(c.Target) is not { } measured || !Agreement.Of(measured, claimed)) Find("V4", c.Id, "figure");
+    }
+
+    /// <summary>Keeps a calculation with its value, found again from the givens; the value claimed.</summary>
+    private Enclosure Evaluate(Calculation c, Seen here, Items<int> speaksOf, bool isBound)
+    {
+        if (!isBound) Find("V2", c.Id, "bindings");
         if (c.Says != Compare.Equal(c.Target, c.Formula)) Find("V2", c.Id, "says");
         Expr bound = c.Formula.Substitute(e => e is SymbolUse use ? c.Bindings.FirstOrDefault(b => b.Of == use.Symbol)?.Is : null);
         Expr? closed = bound.Symbols().Count == 0 ? here.Close(bound) : null;
@@ -115,14 +136,26 @@ internal sealed class Hearing
         Enclosure claimed = GivenNumbers.In(c.Value, bits);
         if (c.Value.Exact is { } exact && !exact.Enclose(bits).Overlaps(c.Value.True)) Find("V4", c.Id, "two-values");
         if (own is not { } value || !Agreement.Of(value, claimed)) Find("V4", c.Id, "value");
-        if (draws && speaksOf.Count == 0) Find("V4", c.Id, "no-figure");
-        foreach (int i in speaksOf)
-            if (figures[i].Measure(c.Target) is not { } measured || !Agreement.Of(measured, claimed)) Find("V4", c.Id, "figure");
+        return claimed;
+    }
+
+    /// <summary>The coefficients and the roots, each with its value; a root speaks of the figures in which the quantity is that long.</summary>
+    private void Solve(Quadratic q, Seen here, Items<int> speaksOf)
+    {
+        here.Add(new(q, null, null, speaksOf));
+        foreach (Calculation coefficient in new[] { q.Linear, q.Constant }) Evaluate(coefficient, here, speaksOf, Bound(coefficient, here));
+        foreach (Calculation root in q.Roots)
+        {
+            Enclosure value = GivenNumbers.In(root.Value, bits);
+            Evaluate(root, here, [.. speaksOf.Where(i => figures[i].Measure(q.For) is { } measured && Agreement.Of(measured, value))], root.Bindings.Select(b => b.Of).ToHashSet().SetEquals(root.Formula.Symbols()));
+        }
+
+        if (!QuadraticChecks.AreAll([.. q.Roots.Select(r => here.Find(r.Id)?.Closed)], here.Find(q.Linear.Id)?.Closed, here.Find(q.Constant.Id)?.Closed)) Find("V5", q.Id, "roots");
     }
 
     private bool Bound(Calculation c, Seen here)
     {
-        RayNames rays = Rays(here);
+        RayNames rays = Cited(c, here);
         return c.Bindings.Select(b => b.Of).ToHashSet().SetEquals(c.Formula.Symbols()) && c.Bindings.All(b => b.Is is ValueOf v
             && c.Why.From.Contains(v.Claim) && here.Find(v.Claim)?.Of is { } of && rays.Of(of) == rays.Of(b.Of));
     }
@@ -145,6 +178,33 @@ internal sealed class Hearing
 
         if (!taken.Order().SequenceEqual(within)) Find("V5", split.Id, "number-of-cases");
         foreach (Seen inside in held) here.Take(inside);
+    }
+
+    private SupposedLengths Supposed(Seen here) => new(solution.Of, model, here, Rays(here), bits);
+
+    /// <summary>Hears what would follow with other lengths: each case by itself, held against figures drawn with lengths that it supposes.</summary>
+    private void Suppose(Split split, Seen here)
+    {
+        SupposedLengths lengths = Supposed(here);
+        foreach (Case one in split.Cases)
+        {
+            if (!lengths.IsThis(split, one)) Find("V5", split.Id, "case " + one.Name);
+            Seen inside = here.Fork();
+            inside.Add(new(new Premise(Case.Supposed(split.Id, one.Name), one.Assume, Source.Assumed), null, null, AllFigures));
+            if (one is not { Label: null, Steps: [Deduction { Says: HowMany many } counted] })
+            {
+                Find("V1", split.Id, "case-without-reason " + one.Name);
+                continue;
+            }
+
+            Rest(counted, inside);
+            Apply(counted, inside);
+            Items<Items<Layout>>? drawn = lengths.Drawn(split, one);
+            if (drawn is null || drawn.Value.Any(d => d.Count != many.Count)) Find("V5", counted.Id, "count");
+            Items<Layout> all = [.. drawn?.SelectMany(d => d) ?? []];
+            foreach (Statement onlyIf in counted.Remarks.Select(r => r.OnlyIf).OfType<Statement>())
+                if (!new RemarkChecks(all, inside, Bounding(inside), bits).Holds(onlyIf, [.. Enumerable.Range(0, all.Count)])) Find("V4", counted.Id, "remark");
+        }
     }
 
     private bool Assumed(Statement assume, Layout figure) => assume is Compare { Terms: [SymbolUse left, var right], Between: [var relation] }

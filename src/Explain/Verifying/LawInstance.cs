@@ -5,7 +5,7 @@ namespace Explain;
 /// <summary>Whether a formula for one quantity follows from a law: put in the law it makes both sides equal at drawn values.</summary>
 internal static class LawInstance
 {
-    private const int Draws = 40, Wanted = 3, Bits = 192;
+    private const int Draws = 40, Wanted = 3, Points = 5, Bits = 192;
 
     public static bool Gives(Equation law, Symbol target, Expr formula)
     {
@@ -29,6 +29,20 @@ internal static class LawInstance
         }
 
         return agreed == Wanted;
+    }
+
+    /// <summary>Whether the difference of the two sides is a multiple of x² + bx + c, which b and c do not depend on, at drawn values.</summary>
+    public static bool IsMultiple(Equation law, Symbol x, Expr b, Expr c)
+    {
+        Symbol[] others = [.. law.Left.Symbols().Concat(law.Right.Symbols()).Distinct().Where(s => s != x)];
+        if (others.Length == 0 || b.Symbols().Concat(c.Symbols()).Any(s => !others.Contains(s))) return false;
+        Expr at = new SymbolUse(x), quotient = (law.Left - law.Right) / (new Power(at, 2) + b * at + c);
+        return Enumerable.Range(1, Wanted).All(draw =>
+        {
+            Dictionary<Symbol, Expr> values = Drawn(others, draw);
+            Enclosure?[] found = [.. Enumerable.Range(1, Points).Select(i => Agreement.Number(quotient.Substitute(e => e is SymbolUse use ? use.Symbol == x ? new Quantity(Exact.Of(17 * i), Unit.Metre) : values[use.Symbol] : null), Bits))];
+            return found.All(f => f is { } value && Agreement.Of(value, found[0]!.Value));
+        });
     }
 
     /// <summary>The law with the formula for the target; null when the law does not hold the target.</summary>

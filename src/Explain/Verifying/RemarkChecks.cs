@@ -7,6 +7,7 @@ internal sealed class RemarkChecks(Items<Layout> figures, Seen seen, BoundsCheck
     {
         All all => all.Of.All(s => Holds(s, speaksOf)),
         Compare compare => speaksOf.Count > 0 && speaksOf.All(i => Decide.Holds(compare, (a, b) => Sign(a, b, figures[i])) == true),
+        Place { Kind: PlaceKind.RightAngle, Of: [Corner c] } => speaksOf.Count > 0 && speaksOf.All(i => figures[i].Measure(new Angle(c.First, c.Vertex, c.Second)) is { } measured && Agreement.Of(measured, Enclosure.Of(90, bits))),
         MostOf { What: SymbolUse { Symbol: var of } } most => seen.All.Where(t => t.Of == of && t.Open is not null).Any(t => bounding.Box(t.Open!) is { } box && Share.IsMost(t.Open!, box, most.With)),
         _ => false,
     };

@@ -78,6 +78,7 @@ internal sealed class SchemaInstance(Schema schema, Step step, Seen seen, RayNam
     private bool Concludes(Renaming names) => step switch
     {
         Calculation c => schema.Law is { } law && Follows(c, new(rays.Of(names.Of(law.Left)), rays.Of(names.Of(law.Right)))),
+        Quadratic q => schema.Law is { } law && new QuadraticChecks(rays).Follows(q, new(rays.Of(names.Of(law.Left)), rays.Of(names.Of(law.Right)))),
         Deduction d => schema.Law is { } law ? States(d, new(rays.Of(names.Of(law.Left)), rays.Of(names.Of(law.Right)))) : rays.Of(d.Says) == rays.Of(names.Of(schema.Then)),
         Instruction i => schema.Law is null && Makes(i, names.Of(schema.Then)),
         Split s => schema.Law is null && rays.Of(s.Says) == rays.Of(names.Of(schema.Then)) && Divides(s),

@@ -25,6 +25,7 @@ internal static class Plays
         ("the obtuse one", Of(Triangle, ["ABC is a triangle", "angle ABC is obtuse"], ["angle BAC: 38°", "AC: 2.5 m", "CB: 1.8 m"]).Find("AB")),
         ("an acute angle of three sides", Of(Triangle, ["ABC is a triangle", "angle ABC is acute"], ["AB: 6 cm", "BC: 7 cm", "CA: 5 cm"]).Find("angle BAC")),
         ("more than is needed", Of(Triangle, ["ABC is a triangle"], ["AB: 3 m", "BC: 4 m", "CA: 5 m", "angle ABC: 90°"]).Find("angle BAC")),
+        ("one from three sides", Of(Triangle, ["ABC is a triangle"], ["AB: 12 m", "BC: 9 m", "CA: 5 m"]).Find("number of triangles")),
         ("two angles", Of(Triangle, ["ABC is a triangle"], ["BC: 7.3 m", "angle CAB: 41°", "angle ABC: 66°"]).Find("AB", "CA")),
     ];
 

@@ -7,7 +7,7 @@ public sealed class SpoiltReplayTests
 {
     private static readonly (string Fault, string Problem, Func<Solution, Solution> Spoil)[] Plants =
     [
-        ("no comparison is decided again", "a large angle", s => With(s, Unsaid)),
+        ("no comparison is decided again", "one from three sides", s => With(s, Unsaid)),
         ("the place of a foot is not decided again", "foot beyond", s => With(s, step => step.Says is Place ? step with { Why = step.Why with { When = [] } } : step)),
         ("givens need not agree", "more than is needed", s => With(s, Unsaid) with { Premises = [.. s.Premises.Select(p => p.Says is Compare ? p with { Needs = [] } : p)] }),
         ("a stated angle need not be acute", "an acute angle of three sides", s => s with { Premises = [.. s.Premises.Select(p => p.Says is Place { Kind: PlaceKind.Acute } ? p with { Needs = [] } : p)] }),

@@ -39,7 +39,7 @@ internal static class Mutants
     public static IEnumerable<(string Name, Solution Is)> Of(Solution solution) =>
         solution.Steps.SelectMany(step => Steps(step).Select(m => ($"{step.Id.Name} {step.Why.Rule.Name}: {m.Name}", With(solution, step, m.Is))));
 
-    private static IEnumerable<(string Name, Step Is)> Steps(Step step) => [.. Premises(step), .. Comparisons(step), .. Roles(step), .. Rules(step), .. Values(step), .. Formulas(step), .. Cases(step)];
+    private static IEnumerable<(string Name, Step Is)> Steps(Step step) => [.. Premises(step), .. Comparisons(step), .. Roles(step), .. Rules(step), .. Values(step), .. Formulas(step), .. Roots(step), .. Cases(step)];
 
     private static IEnumerable<(string, Step)> Premises(Step step) => step.Why.From.Select(id =>
         ($"without {id.Name}", step with { Why = step.Why with { From = [.. step.Why.From.Where(f => f != id)] } }));
@@ -97,6 +97,15 @@ internal static class Mutants
         _ => throw new ArgumentException(expr.ToString()),
     };
 
+    private static IEnumerable<(string, Step)> Roots(Step step)
+    {
+        if (step is not Quadratic q) yield break;
+        yield return ("the coefficients exchanged", q with { Linear = q.Constant, Constant = q.Linear });
+        yield return ("another law", q with { Law = Compare.Equal(q.Law.Terms[1], q.Law.Terms[0] + 1) });
+        foreach (Calculation root in q.Roots) yield return ($"without {root.Id.Name}", q with { Roots = [.. q.Roots.Where(r => r != root)] });
+        if (q.Roots.Count == 2) yield return ("the roots exchanged", q with { Roots = [q.Roots[1], q.Roots[0]] });
+    }
+
     private static IEnumerable<(string, Step)> Cases(Step step)
     {
         if (step is not Split split) yield break;
@@ -116,5 +125,6 @@ internal static class Mutants
 
     private static Step Within(Step step, Step old, Step other) => ReferenceEquals(step, old) ? other
         : step is Series series ? series with { Rows = [.. series.Rows.Select(r => r with { Cells = [.. r.Cells.Select(c => Within(c, old, other))] })] }
+        : step is Quadratic q && other is Calculation put ? q with { Linear = ReferenceEquals(q.Linear, old) ? put : q.Linear, Constant = ReferenceEquals(q.Constant, old) ? put : q.Constant, Roots = [.. q.Roots.Select(r => ReferenceEquals(r, old) ? put : r)] }
         : step is Split split ? split with { Cases = [.. split.Cases.Select(c => c with { Steps = [.. c.Steps.Select(s => Within(s, old, other))] })] } : step;
 }

@@ -41,6 +41,7 @@ internal sealed class SolutionGathering(Solution solution, IClaims claims, Evide
         {
             case Calculation calculation: Own(calculation); break;
             case Algebra algebra: Own(algebra); break;
+            case Quadratic quadratic: Own(quadratic); break;
             case Instruction instruction: Take(instruction.Act); break;
             case Series series: foreach (Phrase words in series.Columns.Concat(series.Rows.Select(r => r.Label))) Take(words); break;
             case Split split: foreach (Case one in split.Cases) Own(one); break;
@@ -55,6 +56,15 @@ internal sealed class SolutionGathering(Solution solution, IClaims claims, Evide
         foreach (Binding binding in calculation.Bindings) Take(binding.Is);
         foreach (ClaimId bound in calculation.Bindings.SelectMany(b => b.Is.Claims())) Rest(bound);
         Formula(SolutionClaims.Bound(calculation));
+    }
+
+    /// <summary>The equation has 0 on its right side, and its coefficients are printed without their signs.</summary>
+    private void Own(Quadratic quadratic)
+    {
+        Take(quadratic.Law);
+        Take(quadratic.Named);
+        Take(Value.Of(Exact.Zero, Unit.None));
+        Into.Formulas.UnionWith(new[] { quadratic.Linear, quadratic.Constant }.Select(c => -(Expr)new ValueOf(c.Id)));
     }
 
     private void Own(Algebra algebra)

@@ -11,9 +11,9 @@ internal static class PageOrder
 
     public static bool IsOfPart(SectionKind kind) => kind <= SectionKind.Working;
 
-    /// <summary>Whether its steps carry the numbers of the page: not instructions to draw, which are counted for themselves, nor checks.</summary>
+    /// <summary>Whether its steps carry the numbers of the page: not instructions to draw, which are counted for themselves, nor checks, nor what would be with other numbers.</summary>
     public static bool IsNumbered(Section section) =>
-        section.Kind is not (SectionKind.Check or SectionKind.ArithmeticCheck) && section.Passage.Use is not (PassageUse.Construction or PassageUse.Drawing);
+        section.Kind is not (SectionKind.Check or SectionKind.ArithmeticCheck or SectionKind.WhatIf) && section.Passage.Use is not (PassageUse.Construction or PassageUse.Drawing);
 
     private static IEnumerable<Section> Sections(Part part) =>
         part.Passages.Where(p => p.Use != PassageUse.Plan).Select(p => new Section(KindOf(p.Use), part, p));

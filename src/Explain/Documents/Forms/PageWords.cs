@@ -75,6 +75,9 @@ internal static partial class PageWords
     [Phrase("page.case-column")]
     public static partial Phrase CaseColumn();
 
+    [Phrase("page.how-many-column")]
+    public static partial Phrase HowManyColumn();
+
     [Phrase("page.outcome-column")]
     public static partial Phrase OutcomeColumn();
 

@@ -37,6 +37,7 @@ internal sealed class PassageBlocks(Page page)
     {
         Calculation c => [Calculation(c)],
         Instruction i => [Block(i, Sentence.Join(page.Sentence(i.Act), Reason(i)), [])],
+        Quadratic q => [Block(q, Sentence.Join(page.Sentence(StepWords.Write(Compare.Equal(q.For, q.Named))), Reason(q)), [new DisplayBlock(new QuadraticLines(page).Of(q))])],
         Series s => [new SeriesBlocks(page, lines).Of(s)],
         Split s => new SplitBlocks(page, use, lines, this).Of(s),
         _ => Table([step]),
@@ -60,7 +61,7 @@ internal sealed class PassageBlocks(Page page)
     }
 
     public StepBlock Block(Step step, Items<Inline> reason, IEnumerable<Block> body) =>
-        new(Number(page.Numbers.Of(step.Id) is { } number ? [number] : []), Title(step), reason, [.. body, .. page.Remarks(step.Remarks)]) { Of = step is Series ? [.. Solution.Within(step).Select(s => s.Id)] : [step.Id] };
+        new(Number(page.Numbers.Of(step.Id) is { } number ? [number] : []), Title(step), reason, [.. body, .. page.Remarks(step.Remarks)]) { Of = step is Series or Quadratic ? [.. Solution.Within(step).Select(s => s.Id)] : [step.Id] };
 
     public Items<Inline> Reason(Step step) => Sentence.Of(page.Reason(step));
 

@@ -7,7 +7,7 @@ internal sealed class SplitBlocks(Page page, PassageUse use, CalculationLines li
 
     public IEnumerable<Block> Of(Split split)
     {
-        if (use == PassageUse.WhenItChanges) return [blocks.Block(split, blocks.Reason(split), []), Outcomes(split)];
+        if (use == PassageUse.WhenItChanges) return [new ParagraphBlock(blocks.Title(split), blocks.Reason(split)) { Of = [split.Id] }, Outcomes(split)];
         if (Leading.Is(split)) return [.. new LeadingBlocks(page, lines, blocks).Of(split), .. Rest(split, Leading.Rest(split))];
         return [blocks.Block(split, blocks.Reason(split), Says(split)), .. Rest(split, split.Cases)];
     }
@@ -33,9 +33,16 @@ internal sealed class SplitBlocks(Page page, PassageUse use, CalculationLines li
     }
 
     /// <summary>What would follow under other circumstances: a row a case, and what it leads to.</summary>
-    private TableBlock Outcomes(Split split) => new(
-        [[.. Capital(PageWords.CaseColumn())], [.. Capital(PageWords.OutcomeColumn())]],
-        [.. split.Cases.Select(c => (Items<Items<Inline>>)[page.Speaker.Say(c.Assume), c.Steps.Count > 0 ? page.Speaker.Say(c.Steps[^1].Says) : []])]) { Of = Ids(split) };
+    private TableBlock Outcomes(Split split)
+    {
+        Supposing supposing = new(page, split);
+        Phrase outcome = split.Cases.All(c => c.Steps[^1].Says is HowMany) ? PageWords.HowManyColumn() : PageWords.OutcomeColumn();
+        return new([supposing.Heading, Capital(outcome)], [.. split.Cases.Select(c => (Items<Items<Inline>>)[supposing.Of(c), Outcome(c.Steps[^1])])]) { Of = Ids(split) };
+    }
+
+    /// <summary>What a case leads to, and what there is to say of it.</summary>
+    private Items<Inline> Outcome(Step last) =>
+        [.. last.Says is HowMany many ? page.Speaker.AsMany(many) : page.Speaker.Say(last.Says), .. last.Remarks.SelectMany(r => (Inline[])[new WordRun(", "), .. page.Speaker.Say(r.Says)])];
 
     private IEnumerable<Block> One(Case one, Split split)
     {

@@ -48,6 +48,9 @@ internal sealed class Speaker
         _ => [.. StatementGrammar.Pieces(statement, Style.English).SelectMany(p => Piece(p))],
     };
 
+    /// <summary>A count without "there is": two triangles.</summary>
+    public Items<Inline> AsMany(HowMany many) => Say(StatementWords.AsMany(many.Count, many.What), ("number", Number(many.Count)));
+
     /// <summary>An object of the figure by its name: A, AB, angle ABC or ∠ABC.</summary>
     public Items<Inline> Say(Named named) => named switch
     {

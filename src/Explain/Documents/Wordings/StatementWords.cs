@@ -3,6 +3,9 @@ namespace Explain;
 /// <summary>Statements that are words and not notation.</summary>
 internal static partial class StatementWords
 {
+    [Phrase("statement.as-many")]
+    public static partial Phrase AsMany(int number, Phrase what);
+
     [Phrase("statement.how-many")]
     public static partial Phrase HowMany(int number, Phrase what);
 

@@ -45,6 +45,9 @@ internal static partial class StepWords
     [Phrase("step.each-case")]
     public static partial Phrase EachCase();
 
+    [Phrase("step.write")]
+    public static partial Phrase Write(Statement says);
+
     [Phrase("step.substitute")]
     public static partial Phrase Substitute();
 
@@ -71,4 +74,19 @@ internal static partial class StepWords
 
     [Phrase("step.impossible")]
     public static partial Phrase Impossible();
+
+    [Phrase("supposed.less")]
+    public static partial Phrase Shorter(Expr than);
+
+    [Phrase("supposed.at-most")]
+    public static partial Phrase AtMost(Expr than);
+
+    [Phrase("supposed.greater")]
+    public static partial Phrase Longer(Expr than);
+
+    [Phrase("supposed.at-least")]
+    public static partial Phrase AtLeast(Expr than);
+
+    [Phrase("supposed.exactly")]
+    public static partial Phrase Exactly(Expr than);
 }

@@ -60,8 +60,26 @@ internal sealed class Redo(Track track, Changed changes)
         if (step is Deduction deduction && new Saying(track, here, around).Fails(deduction) is { } why) track.Break(step.Id, why);
     }
 
+    /// <summary>The coefficients and the roots; another number of roots is another equation to a reader.</summary>
+    public void Roots(Quadratic q)
+    {
+        Reckon(q.Linear, isCell: true);
+        Reckon(q.Constant, isCell: true);
+        Compare discriminant = Compare.Of(new Power(new ValueOf(q.Linear.Id), 2), q.Roots.Count == 2 ? Relation.Greater : Relation.Equal, 4 * new ValueOf(q.Constant.Id));
+        if (track.IsLost(q.Linear.Id) || track.IsLost(q.Constant.Id)) track.Lose(q);
+        else if (here.Everywhere(discriminant, Break.OtherShape) is { } why)
+        {
+            track.Lose(q);
+            track.Break(q.Id, why);
+        }
+        else foreach (Calculation root in q.Roots) Reckon(root, isCell: true, isRoot: true);
+    }
+
     /// <summary>Null where a case is what it supposes, and otherwise what is wrong.</summary>
-    public Break? Assumed(Case one)
+    public Break? Assumed(Case one) => one is { Assume: All all, End: CaseEnd.Holds }
+        ? all.Of.Select(part => Assumed(one with { Assume = part })).FirstOrDefault(b => b is not null) : Compared(one);
+
+    private Break? Compared(Case one)
     {
         if (one.Assume is not Compare assume || assume.Terms.SelectMany(t => t.Symbols()).Any(s => track.Giving(s, []) is null)) return null;
         HashSet<ClaimId> own = [.. one.Steps.Select(s => s.Id)];
@@ -79,13 +97,13 @@ internal sealed class Redo(Track track, Changed changes)
         _ => null,
     };
 
-    private void Reckon(Calculation c, bool isCell)
+    private void Reckon(Calculation c, bool isCell, bool isRoot = false)
     {
         Expr value = changes.Of(c.Id) is ValueIs own ? own.Number : Bound(c);
         if (value.Symbols().Count > 0 || !value.Claims().All(here.Has)) throw new ArgumentException(c.Id.Name, nameof(c));
         ClaimId? first = isCell || !changes.AreOfGivens ? null : track.Giving(c.Target, []);
         Put(c.Id, c.Target, _ => value);
-        Find(c.Id, c.Target, c.Value.Unit, isFree: changes.Of(c.Id) is not null, first);
+        Find(c.Id, c.Target, c.Value.Unit, isFree: isRoot || changes.Of(c.Id) is not null, first);
     }
 
     /// <summary>The equation is solved again, whatever its lines were.</summary>

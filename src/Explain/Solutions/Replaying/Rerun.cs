@@ -35,6 +35,7 @@ internal sealed class Rerun
         if (fails is not null || redo.RestsOnLost(step)) track.Lose(step);
         else if (step is Split split) Divide(split);
         else if (step is Series series) Tabulate(series);
+        else if (step is Quadratic quadratic) track.Apart(() => redo.Roots(quadratic));
         else redo.Step(step, isCell);
     }
 

@@ -28,11 +28,11 @@ public sealed class RandomPageTests
     }
 
     [Fact]
-    public void ACheckWhoseLastValueCannotBeDecided_GivesWayToAnother()
+    public void ASwingingSideInMixedUnits_HasACheckThatCanBePrinted()
     {
         const string Text = "topic: solve a triangle\nfigure: ABC is a triangle\ngiven: {BC: 164.4 cm, CA: 119 in, angle ABC: 59°}\nfind: {a: sides of ABC, b: angles of ABC}\n";
         Solution solution = Assert.IsType<Solved>(new Solver().Solve(Problem.Read(Text))).Solution;
-        Assert.Contains("this is the value given", new Renderer().Render(solution, Form.WorkedSolution, Output.Markdown), StringComparison.Ordinal);
+        Assert.Contains("this is the value found before", new Renderer().Render(solution, Form.WorkedSolution, Output.Markdown), StringComparison.Ordinal);
     }
 
     /// <summary>A triangle with measurements of one of four kinds, in mixed units, some with tolerances.</summary>

@@ -57,11 +57,13 @@ public sealed class Renderer
 
     /// <summary>The value of an answer, rounded, with its unit: 137 m. Empty where it is no number.</summary>
     /// <param name="value">The value.</param>
-    public string Say(AnswerValue value) => value.Value is { } number ? MathPlain.Write(new AnswerText(speaker, NoClaims.All).Alone(number, value)) : "";
+    public string Say(AnswerValue value) => Say(value, of: null);
+
+    private string Say(AnswerValue value, Symbol? of) => value.Value is { } number ? MathPlain.Write(new AnswerText(speaker, NoClaims.All).Alone(number, value, of)) : "";
 
     /// <summary>The values of an answer, one for each case and item: 2.90 m or 1.04 m.</summary>
     /// <param name="answer">The answer.</param>
-    public string Say(Answer answer) => Plain(speaker.Or([.. answer.Values.Select(v => (Items<Inline>)[new WordRun(Say(v))])]));
+    public string Say(Answer answer) => Plain(speaker.Or([.. answer.Values.Select(v => (Items<Inline>)[new WordRun(Say(v, answer.For.Wanted))])]));
 
     /// <summary>Bounds, rounded outwards: 133.2 m to 141.0 m.</summary>
     /// <param name="bounds">The bounds.</param>

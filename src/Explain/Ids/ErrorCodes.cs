@@ -75,6 +75,9 @@ public static class ErrorCodes
     /// <summary>Givens that cannot hold together.</summary>
     public const string Contradiction = "contradiction";
 
+    /// <summary>With measurements as uncertain as these there may be no such figure, so a quantity has no bounds.</summary>
+    public const string NoBounds = "no-bounds";
+
     /// <summary>Givens that do not determine what is asked for.</summary>
     public const string NotEnoughData = "not-enough-data";
 

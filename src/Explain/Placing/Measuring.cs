@@ -11,6 +11,7 @@ internal static class Measuring
         Angle a => AngleOf(a, find),
         Ratio r => RatioOf(r, find),
         DistanceToLine d => Distance(d, find),
+        Bearing b => Compass(b, find),
         Measure { Kind: MeasureKind.Area } m => Area(m.Of, find),
         Measure { Kind: MeasureKind.Perimeter } m => Perimeter(m.Of, find),
         Measure { Kind: MeasureKind.HalfPerimeter } m => Perimeter(m.Of, find) * new Fraction(1, 2),
@@ -35,6 +36,19 @@ internal static class Measuring
     {
         if (Turn(angle, find) is not var (cosine, _) || Trigonometry.ArcCos(Inside(cosine)) is not { } degrees) return null;
         return angle.Reflex ? Enclosure.Of(360, degrees.Bits) - degrees : degrees;
+    }
+
+    /// <summary>Clockwise from north, north being up; due north is 0°.</summary>
+    private static Enclosure? Compass(Bearing bearing, Func<Point, Vector?> find)
+    {
+        if (Between(bearing.From, bearing.Of, find) is not { } along || along.Length is not { } length || Enclosure.Divide(along.Y, length) is not { } cosine) return null;
+        if (Trigonometry.ArcCos(Inside(cosine)) is not { } degrees) return null;
+        return along.X.Sign switch
+        {
+            < 0 => Enclosure.Of(360, degrees.Bits) - degrees,
+            null when along.Y.Sign > 0 => Enclosure.Hull(-degrees, degrees),
+            _ => degrees,
+        };
     }
 
     private static Enclosure? RatioOf(Ratio ratio, Func<Point, Vector?> find) => Turn(ratio.Of, find) is not var (cosine, sine) ? null : ratio.Function switch

@@ -120,8 +120,8 @@ internal sealed class Ledger
 
     public bool Knows(Symbol symbol) => known.ContainsKey(Arrangement.Canonical(symbol));
 
-    /// <summary>A known quantity by the name that its claim gives it.</summary>
-    public Symbol Stated(Symbol symbol) => stated[ClaimOf(symbol)];
+    /// <summary>The quantity whose value a claim gives, by the name that the claim gives it; null where it gives none.</summary>
+    public Symbol? Stated(ClaimId claim) => stated.GetValueOrDefault(claim);
 
     public ClaimId ClaimOf(Symbol symbol) => known[Arrangement.Canonical(symbol)];
 

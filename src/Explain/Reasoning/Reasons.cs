@@ -16,9 +16,9 @@ internal static class Reasons
     /// <summary>The claims that meet the conditions, then those that give the quantities, then those that put points on the arms of an angle that has another name, each once.</summary>
     private static Items<ClaimId> From(Ledger ledger, Instance instance, IEnumerable<Symbol> inputs)
     {
-        IEnumerable<ClaimId> conditions = instance.When.Select(w => w is Place place ? ledger.ClaimOf(place) : w is Compare compare ? ledger.ClaimOf(compare) : null).OfType<ClaimId>();
+        ClaimId[] conditions = [.. instance.When.Select(w => w is Place place ? ledger.ClaimOf(place) : w is Compare compare ? ledger.ClaimOf(compare) : null).OfType<ClaimId>()];
         Symbol[] given = [.. instance.When.OfType<Compare>().Where(c => ledger.ClaimOf(c) is null).SelectMany(c => c.Terms).SelectMany(t => t.Symbols()).Concat(inputs)];
-        IEnumerable<ClaimId> renamed = instance.Schema.Quantities.Select(instance.Names.Of).Concat(given.Select(ledger.Stated)).SelectMany(ledger.WhyRenamed);
+        IEnumerable<ClaimId> renamed = instance.Schema.Quantities.Select(instance.Names.Of).Concat(conditions.Concat(given.Select(ledger.ClaimOf)).Select(ledger.Stated).OfType<Symbol>()).SelectMany(ledger.WhyRenamed);
         return [.. conditions.Concat(given.Select(ledger.ClaimOf)).Concat(renamed).Distinct()];
     }
 

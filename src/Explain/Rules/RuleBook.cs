@@ -13,7 +13,7 @@ public sealed class RuleBook
 
     /// <summary>The rules of the library.</summary>
     public static RuleBook Standard { get; } = new(
-        [.. TriangleRules.Book.All, .. AmbiguousCaseRules.Book.All, .. RightAngleRules.Book.All, .. IsoscelesRules.Book.All, .. InverseRules.Book.All, .. PerpendicularRules.Book.All, .. CountingRules.Book.All, .. AreaRules.Book.All, .. CircleRules.Book.All, .. MeasurementRules.Book.All, .. QuadraticRules.Book.All]);
+        [.. TriangleRules.Book.All, .. AmbiguousCaseRules.Book.All, .. RightAngleRules.Book.All, .. IsoscelesRules.Book.All, .. InverseRules.Book.All, .. PerpendicularRules.Book.All, .. CountingRules.Book.All, .. AreaRules.Book.All, .. CircleRules.Book.All, .. AdjacentAngleRules.Book.All, .. BearingRules.Book.All, .. MeasurementRules.Book.All, .. QuadraticRules.Book.All]);
 
     /// <summary>The rules, in the order of the book.</summary>
     public Items<Rule> Rules { get; }

@@ -117,6 +117,27 @@ internal static partial class ErrorPhrases
     [Phrase("remedy.replace-the-shape")]
     public static partial Phrase ReplaceTheShape();
 
+    [Phrase("error.no-bounds")]
+    public static partial Phrase NoBounds(Symbol wanted);
+
+    [Phrase("error.no-bounds.angles")]
+    public static partial Phrase NoBoundsOfAngles(Symbol wanted, Symbol first, Symbol second, Expr sum);
+
+    [Phrase("error.no-bounds.exact")]
+    public static partial Phrase NoTolerance(Symbol wanted);
+
+    [Phrase("error.measure-more-closely")]
+    public static partial Phrase MeasureMoreClosely();
+
+    [Phrase("error.write-a-tolerance")]
+    public static partial Phrase WriteATolerance();
+
+    [Phrase("error.arrangement-not-fixed")]
+    public static partial Phrase NotFixed(int n);
+
+    [Phrase("error.say-which-side")]
+    public static partial Phrase SayWhichSide();
+
     [Phrase("error.not-supported")]
     public static partial Phrase NotSupported(string what);
 

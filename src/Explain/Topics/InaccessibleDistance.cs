@@ -8,8 +8,16 @@ internal static class InaccessibleDistance
         Accepts = Accepting.Baseline,
         Working =
         [
-            new(TriangleRules.Book.AngleSumOfATriangle, 1), new(TriangleRules.Book.SineRule, 1.5, Targets: 1), new(RightAngleRules.Book.SineRatio, 1),
-            new(TriangleRules.Book.CosineRule, 2.5), new(InverseRules.Book.AngleFromCosine, 0.5, Targets: 1),
+            .. SpecialTriangles.Working,
+            new(TriangleRules.Book.AngleSumOfATriangle, 1), new(TriangleRules.Book.SineRule, 1.5, Targets: 1),
+            new(PerpendicularRules.Book.PartsOfASegment, 0.5), new(PerpendicularRules.Book.WholeLessAPart, 0.5),
+            new(TriangleRules.Book.CosineRule, 2.5),
+            new(AdjacentAngleRules.Book.AnglesAtAPointOfALine, 0.5), new(AdjacentAngleRules.Book.AngleBySubtraction, 0.5, Targets: 1),
+            new(AdjacentAngleRules.Book.AngleByAddition, 0.5, Targets: 1), new(AdjacentAngleRules.Book.AngleRoundTheOtherWay, 0.5, Targets: 1),
+            new(BearingRules.Book.AngleBetweenBearings, 0.5, Targets: 1), new(BearingRules.Book.AngleAcrossNorth, 0.5, Targets: 1),
+            new(BearingRules.Book.BackBearing, 0.5, Targets: 1), new(BearingRules.Book.BackBearingOfALargeBearing, 0.5, Targets: 1),
+            new(BearingRules.Book.BearingByTurningClockwise, 0.5, Targets: 1), new(BearingRules.Book.BearingByTurningPastNorth, 0.5, Targets: 1),
+            new(BearingRules.Book.BearingByTurningAnticlockwise, 0.5, Targets: 1), new(BearingRules.Book.BearingByTurningBackPastNorth, 0.5, Targets: 1),
         ],
         Checks =
         [

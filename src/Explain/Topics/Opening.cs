@@ -9,14 +9,31 @@ internal sealed class Opening
         List<Premise> premises = [];
         foreach (FigureStatement statement in problem.Figure) premises.Add(Stated(statement.Says, Next(premises)));
         foreach (Given given in problem.Given) premises.Add(Measured(given, problem, Next(premises)));
+        Layouts = NeedsFigure(problem) ? topic.Model.Layouts(problem, Bits) ?? [] : [];
+        foreach (Place fact in FigureFacts.Of(problem, Layouts).Where(f => Ledger.ClaimOf(f) is null)) premises.Add(Shown(fact, new("f" + Number(premises.Count(p => p.Source == Source.Figure) + 1))));
         int assumed = 0;
         foreach (Phrase phrase in topic.Assumptions) premises.Add(new Premise(new("a" + Number(++assumed)), new Taken(phrase), Source.Assumed));
         Premises = [.. premises];
     }
 
+    /// <summary>The figures that fit, where more than one triangle or a north line has to be drawn; empty where none is needed or none can be drawn.</summary>
+    public Items<Layout> Layouts { get; }
+
     public Ledger Ledger { get; }
 
     public Items<Premise> Premises { get; }
+
+    private const int Bits = 192;
+
+    private static bool NeedsFigure(Problem problem) => problem.Given.Any(g => g.Of is Bearing) || problem.Find.Any(g => g.Wanted is Bearing)
+        || problem.Figure.SelectMany(f => Mentions.Points(f.Says)).Distinct().Count() > 3 || !problem.Figure.Any(f => f.Says is Place { Kind: PlaceKind.Triangle });
+
+    private Premise Shown(Place says, ClaimId id)
+    {
+        Ledger.Learn(says, id);
+        if (says is { Kind: PlaceKind.Triangle, Of: [Polygon triangle] }) Ledger.Spell(Spellings.Of(triangle));
+        return new(id, says, Source.Figure);
+    }
 
     private static ClaimId Next(List<Premise> premises) => new("g" + Number(premises.Count + 1));
 

@@ -25,7 +25,8 @@ internal sealed class Pursuit(RuleBook book, Working working, Ledger opening)
         Symbol[] wanted = [.. asked.Where(a => !drawn.ContainsKey(a))];
         if (Cases.Count > 1) return InEachCase(wanted);
         DistanceToLine[] heights = [.. wanted.OfType<DistanceToLine>().Where(IsToBeDrawn).Distinct()];
-        if (working.Reach(Ledger, [.. wanted.Where(w => !heights.Contains(w))]) is not { Impossible: false } reached) return null;
+        Symbol[] direct = [.. wanted.Where(w => w is not Bearing && !heights.Contains(w))];
+        if ((working.Reach(Ledger, direct) ?? new Landmarks(working).Reach(Ledger, direct)) is not { Impossible: false } reached) return null;
         if (swinging is not null) reached = swinging.Named(reached);
         if (reached.Cases.Count > 0) (Cases, Split) = (reached.Cases, reached.Steps.OfType<Split>().Last());
         List<Step> steps = [.. reached.Steps];
@@ -34,6 +35,12 @@ internal sealed class Pursuit(RuleBook book, Working working, Ledger opening)
             if (new Heights(book, Ledger, working).Find(distance) is not { } height) return null;
             steps.AddRange(height.Steps);
             drawn[distance] = height.Is;
+        }
+
+        foreach (Bearing bearing in wanted.OfType<Bearing>().Distinct())
+        {
+            if (new Turning(working).Find(Ledger, bearing) is not { } turned) return null;
+            steps.AddRange(turned);
         }
 
         return [.. steps];
@@ -46,7 +53,7 @@ internal sealed class Pursuit(RuleBook book, Working working, Ledger opening)
         if (Ledger.Knows(distance) || p == t || q == t) return false;
         Angle[] angles = [new(q, p, t), new(p, q, t), new(p, t, q)];
         bool sidesOnly = !angles.Any(Ledger.Knows) && new[] { new Length(p, q), new Length(q, t), new Length(t, p) }.All(Ledger.Knows);
-        return !sidesOnly && working.Reaches(Ledger, angles.Take(2));
+        return !(sidesOnly && working.Reaches(Ledger, [distance])) && working.Reaches(Ledger, angles.Take(2));
     }
 
     private Items<Step>? InEachCase(Symbol[] wanted)

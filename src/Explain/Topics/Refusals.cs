@@ -18,6 +18,13 @@ internal sealed class Refusals(Problem problem, Ledger ledger)
         return new(ErrorCodes.NotEnoughData, lines, 0, ErrorPhrases.NoLength(wanted), ErrorPhrases.GiveALength(triangle, open));
     }
 
+    /// <summary>A quantity whose bounds are asked for has none.</summary>
+    public static ProblemError NoBounds(Goal goal, (string Code, Phrase Message, Phrase Remedy) fault) => new(fault.Code, Culprits.LinesOf([goal.At]), goal.At.Column, fault.Message, fault.Remedy);
+
+    /// <summary>More than one figure fits: which of two points on one side or on both of a line is not said.</summary>
+    public ProblemError NotFixed(Items<Layout> layouts) => new(ErrorCodes.ArrangementNotFixed, Culprits.LinesOf(problem.Figure.Select(f => f.At)), 0,
+        ErrorPhrases.NotFixed(layouts.Count), ErrorPhrases.SayWhichSide());
+
     public ProblemError NotSupported(Goal goal) =>
         new(ErrorCodes.NotSupported, Culprits.LinesOf([goal.At]), goal.At.Column, ErrorPhrases.NotSupported(goal.AsTyped), ErrorPhrases.SeeTopics());
 

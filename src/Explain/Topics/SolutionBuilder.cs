@@ -30,7 +30,9 @@ internal sealed class SolutionBuilder
 
     private Items<(string Name, Ledger Ledger)> Cases => pursuit.Cases;
 
-    private Polygon Triangle => Ledger.Triangles.First();
+    private IEnumerable<Polygon> Triangles => Ledger.Triangles;
+
+    private Polygon Triangle => Triangles.First();
 
     public TopicResult Build()
     {
@@ -45,7 +47,7 @@ internal sealed class SolutionBuilder
         }
 
         if (Contradiction() is { } contradiction) return new(null, [contradiction]);
-        if (!IsNone && Fitting.Fault(Found) is { } misfit) return new(null, [misfit]);
+        if (!IsNone && Misfit.Fault(Found) is { } misfit) return new(null, [misfit]);
         parts[0] = parts[0] with { Passages = [Plan(), .. parts[0].Passages] };
         parts[^1] = parts[^1] with { Passages = [.. parts[^1].Passages, .. Checks([.. parts.SelectMany(p => p.Answers).SelectMany(a => a.Values).Select(v => v.From)]), .. OtherLengths()] };
         Items<Warning> warnings = Cases.Count > 1 ? [new(ErrorCodes.SeveralSolutions, TopicPhrases.SeveralSolutions())] : [];
@@ -64,16 +66,17 @@ internal sealed class SolutionBuilder
     private ProblemError? Fault()
     {
         if (problem.Given.FirstOrDefault(g => g.Value.Symbols().Any()) is { } lettered) return Refusals.NotInLetters(lettered);
-        bool isTriangle = Ledger.Triangles.Any();
-        if (isTriangle && !OnlyCounts && Impossible() is { } impossible) return impossible;
+        if (!OnlyCounts && Impossible() is { } impossible) return impossible;
+        if (opening.Layouts.Count > 1 && Triangles.Count() > 1) return refusals.NotFixed(opening.Layouts);
         if (problem.Find.FirstOrDefault(g => !Asked.IsSupported(g)) is { } goal) return refusals.NotSupported(goal);
-        return isTriangle ? null : refusals.NotSupported(problem.Find[0]);
+        return Triangles.Any() ? null : refusals.NotSupported(problem.Find[0]);
     }
 
     /// <summary>Why the measurements, or what equal sides and angles make of them, fit no triangle; null where nothing speaks against one.</summary>
-    private ProblemError? Impossible() => new[] { Ledger, plain }.Where(l => !new Feasible(l).Holds(Triangle)).Select(l => new Refusals(problem, l).NoSuchTriangle(Triangle)).FirstOrDefault();
+    private ProblemError? Impossible() => new[] { Ledger, plain }
+        .SelectMany(l => Triangles.Where(t => !new Feasible(l).Holds(t)).Select(t => new Refusals(problem, l).NoSuchTriangle(t))).FirstOrDefault();
 
-    private Fitting Fitting => new(problem, working, Triangle);
+    private Misfit Misfit => new(problem, working, Triangle);
 
     /// <summary>What is known in each case.</summary>
     private Items<Ledger> Found => Cases.Count == 0 ? [Ledger] : [.. Cases.Select(c => c.Ledger)];
@@ -97,7 +100,7 @@ internal sealed class SolutionBuilder
             else if (Examined(bounds) is { } remark) passages.Add(new(PassageUse.Bounds, []) { Heading = TopicPhrases.BoundsHeading(), Remarks = [remark] });
         }
 
-        if (IsAccuracyShown) passages.Add(new(PassageUse.Accuracy, [.. goals.Where(g => g is { Kind: GoalKind.Value, Wanted: not null }).SelectMany(g => BoundsOf(g))]));
+        if (IsAccuracyShown) passages.Add(new(PassageUse.Accuracy, [.. goals.Where(g => g is { Kind: GoalKind.Value, Wanted: not null }).SelectMany(g => BoundsOf(g))]) { Remarks = Boundless(goals) });
         Items<Answer>? answers = Answers(goals);
         return answers is null ? null : new Part(letter, goals, [.. passages], answers.Value) { Several = Cases.Count > 1 ? swinging?.Several(pursuit.Split) : null };
     }
@@ -105,7 +108,7 @@ internal sealed class SolutionBuilder
     /// <summary>The count of triangles, where it is in question or asked for.</summary>
     private Passage? Count(bool isFirst, bool isAsked)
     {
-        if (isFirst) swinging = Swinging.Of(book, Ledger, Triangle);
+        if (isFirst && Triangles.Count() == 1) swinging = Swinging.Of(book, Ledger, Triangle);
         Items<Step> steps = isFirst && swinging?.Count() is { } ambiguous ? ambiguous.Steps
             : isAsked && count is null ? new Counting(book, Ledger, Triangle).Steps() : [];
         if (steps.Count == 0) return null;
@@ -120,6 +123,10 @@ internal sealed class SolutionBuilder
 
     /// <summary>Where no part asks for bounds, the page ends with those of its answers.</summary>
     private bool IsAccuracyShown => Cases.Count == 0 && opening.Premises.Any(p => p.Within is not null) && problem.Find.All(g => g.Kind != GoalKind.Bounds);
+
+    /// <summary>What has no bounds, and why.</summary>
+    private Items<Remark> Boundless(Items<Goal> goals) => [.. goals.Where(g => g is { Kind: GoalKind.Value, Wanted: not null })
+        .Select(g => new BoundsFault(opening.Premises, Ledger).Of(pursuit.Found(g.Wanted!), g.Wanted!)).Where(f => f is not null).Select(f => new Remark(f!.Value.Message, null))];
 
     private Items<Step> BoundsOf(Goal goal)
     {
@@ -216,9 +223,11 @@ internal sealed class SolutionBuilder
 
     private ProblemError Refusal(Items<Goal> goals)
     {
-        bool fixedShape = Cases.Count > 0 || Fitting.HasEnough || working.Reaches(Ledger, TriangleParts.Sides(Triangle));
-        if (Fitting.Fault(Found) is { } misfit) return misfit;
+        foreach (Goal goal in goals.Where(g => g.Kind == GoalKind.Bounds && Cases.Count == 0 && Ledger.Knows(pursuit.Found(g.Wanted!))))
+            if (new BoundsFault(opening.Premises, Ledger).Of(pursuit.Found(goal.Wanted!), goal.Wanted!) is { } fault) return Refusals.NoBounds(goal, fault);
+        if (Misfit.Fault(Found) is { } misfit) return misfit;
+        Polygon? open = Cases.Count > 0 || Misfit.HasEnough ? null : Triangles.FirstOrDefault(t => !working.Reaches(Ledger, TriangleParts.Sides(t)));
         if (working.Reach(Ledger, [.. TriangleParts.Sides(Triangle)]) is { Impossible: true }) return refusals.NoSuchTriangle(Triangle);
-        return fixedShape ? refusals.NotSupported(goals[0]) : refusals.NotEnough(goals.SelectMany(Wanted).Concat(TriangleParts.Sides(Triangle)).First(), Triangle);
+        return open is null ? refusals.NotSupported(goals[0]) : refusals.NotEnough(goals.SelectMany(Wanted).Concat(TriangleParts.Sides(open)).First(), open);
     }
 }

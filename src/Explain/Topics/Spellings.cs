@@ -11,6 +11,9 @@ internal static class Spellings
 
     private static IEnumerable<Symbol> Measures(Polygon shape) => Enum.GetValues<MeasureKind>().Select(kind => new Measure(kind, shape));
 
+    /// <summary>The sides and angles of a triangle, letters in order.</summary>
+    public static Items<Symbol> Of(Polygon triangle) => [.. TriangleParts.Sides(triangle).Select(Ordered), .. TriangleParts.Angles(triangle).Select(Ordered)];
+
     private static Length Ordered(Length side) => InOrder(side.From, side.To) ? side : new(side.To, side.From);
 
     private static Angle Ordered(Angle angle) => InOrder(angle.First, angle.Second) ? angle : angle with { First = angle.Second, Second = angle.First };

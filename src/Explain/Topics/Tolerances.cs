@@ -18,12 +18,15 @@ internal sealed class Tolerances(Items<Premise> premises, Ledger ledger)
     }
 
     /// <summary>The extremes of a known quantity; null when the data carry no tolerances or there is no bound.</summary>
-    public Bounded? Extremes(Symbol symbol)
+    public Bounded? Extremes(Symbol symbol) => Range(symbol) as Bounded;
+
+    /// <summary>What the measurements make of a known quantity between their bounds; null when it does not vary with them.</summary>
+    public Evaluation? Range(Symbol symbol)
     {
         if (!Any) return null;
         ledger.Work.GoOn();
         Expr formula = Open(ledger.ClaimOf(symbol));
-        return formula.Symbols().Count > 0 && Box(formula) is { } box ? Explain.Extremes.Of(formula, box) as Bounded : null;
+        return formula.Symbols().Count > 0 && Box(formula) is { } box ? Explain.Extremes.Of(formula, box) : null;
     }
 
     /// <summary>Whether the formula has a value all over the box of its measurements.</summary>

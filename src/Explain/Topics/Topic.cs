@@ -40,5 +40,5 @@ public sealed record Topic(TopicId Id, string Starter)
     public Func<Items<Goal>, Phrase?> Heading { get; init; } = _ => null;
 
     /// <summary>What finds the values again, by coordinates and none of the formulas above.</summary>
-    internal IIndependentModel Model { get; init; } = new TriangleModel();
+    internal IIndependentModel Model { get; init; } = new FigureModel();
 }

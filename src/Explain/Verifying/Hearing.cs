@@ -50,6 +50,7 @@ internal sealed class Hearing
         {
             Source.Given => solution.Of.Figure.Any(f => f.Says == premise.Says) || solution.Of.Given.Any(g => Compare.Equal(g.Of, g.Value) == premise.Says),
             Source.Assumed => premise.Says is Taken,
+            Source.Figure => FigureFacts.Of(solution.Of, figures).Any(f => f == premise.Says),
             _ => false,
         };
         if (!stated) Find("V1", premise.Id, "not-in-the-problem");

@@ -63,7 +63,7 @@ internal static class LawInstance
             Fraction share = new(((draw * 7919) + ((i + 1) * draw * 3571) + (i * 617)) % 997, 997);
             values[symbols[i]] = symbols[i] switch
             {
-                Angle => new Quantity(Exact.Of(25 + 60 * share), Unit.Degree),
+                Angle or Bearing => new Quantity(Exact.Of(25 + 60 * share), Unit.Degree),
                 Ratio => new Quantity(Exact.Of(new Fraction(1, 5) + share / 2), Unit.None),
                 Measure { Kind: MeasureKind.Area } => new Quantity(Exact.Of(4 + 5 * share), Unit.Metre.To(2)),
                 _ => new Quantity(Exact.Of(4 + 5 * share), Unit.Metre),

@@ -16,5 +16,5 @@ internal static class Drawn
         ? new(Of(given.Of), value!.Is, value.Within, given.Is, default) : throw new ArgumentException(given.Is);
 
     public static Items<Layout> Layouts(string figure, params (string Of, string Is)[] given) =>
-        new TriangleModel().Layouts(Problem(figure, given), 192)!.Value;
+        new FigureModel().Layouts(Problem(figure, given), 192)!.Value;
 }

@@ -38,6 +38,11 @@ internal static class Cast
         ("foot between", Of(Distance, "PQT is a triangle", ["PQ = 120 m", "angle QPT = 62°", "angle PQT = 71°"], "PT", "QT", "distance from T to PQ")),
         ("foot beyond", Of(Distance, "PQT is a triangle", ["PQ = 45 m", "angle QPT = 31°", "angle PQT = 115°"], "PT", "distance from T to PQ")),
         ("bounds", Bounded(Of(Distance, "PQT is a triangle", ["PQ = 120 m ± 0.5 m", "angle QPT = 62° ± 0.5°", "angle PQT = 71° ± 0.5°"], "PT", "distance from T to PQ"))),
+        ("over a right angle", Bounded(Of(Distance, "PQT is a triangle", ["PQ = 45 m ± 0.5 m", "angle QPT = 31° ± 0.5°", "angle PQT = 90° ± 0.5°"], "PT", "distance from T to PQ"))),
+        ("beyond, with bounds", Bounded(Of(Distance, "PQT is a triangle", ["PQ = 45 m ± 0.5 m", "angle QPT = 31° ± 0.5°", "angle PQT = 115° ± 0.5°"], "PT", "distance from T to PQ"))),
+        ("two far points", Of(Distance, "PQT is a triangle; PQS is a triangle; T and S are on the same side of PQ", ["PQ = 200 m", "angle QPT = 74°", "angle PQT = 41°", "angle QPS = 48°", "angle PQS = 63°"], "TS")),
+        ("two elevations", Of(Distance, "D, B, A are in line; CD is perpendicular to DA", ["AB = 20 m", "angle CAD = 15°", "angle CBD = 18°"], "CD", "AD")),
+        ("bearings", Of(Distance, "ABC is a triangle", ["AB = 18 km", "the bearing of B from A = 015°", "BC = 12 km", "the bearing of C from B = 305°"], "AC", "the bearing of C from A")),
         ("square to the track", Of(Distance, "PQT is a triangle", ["PQ = 45 m", "angle QPT = 31°", "angle PQT = 90°"], "PT", "distance from T to PQ")),
         .. MeasureCast.Problems,
     ];
@@ -58,5 +63,5 @@ internal static class Cast
 
     public static Solution Solved(Problem problem) => new Solver().Solve(problem) is Solved solved ? solved.Solution : throw new InvalidOperationException(problem.ToString());
 
-    public static Verification Verify(Solution solution) => new Referee(RuleBook.Standard).Verify(solution, new TriangleModel());
+    public static Verification Verify(Solution solution) => new Referee(RuleBook.Standard).Verify(solution, Topics.Standard.All.First(t => t.Id == solution.Topic).Model);
 }

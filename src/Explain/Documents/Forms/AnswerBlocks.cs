@@ -59,20 +59,20 @@ internal sealed class AnswerBlocks(Page page)
 
     private Items<Inline> Bounds(Answer answer, AnswerValue value)
     {
-        Items<Inline> between = page.Speaker.Say(AnswerWords.Between("", ""), ("what", Quantity(answer, value)), ("bounds", [new Strong(Range(value))]));
+        Items<Inline> between = page.Speaker.Say(AnswerWords.Between("", ""), ("what", Quantity(answer, value)), ("bounds", [new Strong(Range(answer, value))]));
         return [.. between, new WordRun(" ("), .. page.Speaker.Say(RoundingWords.Outwards()), new WordRun(")"), .. Within(value)];
     }
 
     /// <summary>So AB is between 57.4 m and 58.7 m: where the page says how accurate an answer is and nobody asked.</summary>
     public IEnumerable<Items<Inline>> Accuracy(Part part) => Values(part).Where(v => v.Value.Bounds is not null && !IsBounds(v)).Select(v => Sentence.Of(
-        [.. page.Speaker.Say(AnswerWords.SoBetween("", ""), ("what", Quantity(v.Answer, v.Value)), ("bounds", Range(v.Value))),
+        [.. page.Speaker.Say(AnswerWords.SoBetween("", ""), ("what", Quantity(v.Answer, v.Value)), ("bounds", Range(v.Answer, v.Value))),
         new WordRun(" ("), .. page.Speaker.Say(RoundingWords.Outwards()), new WordRun(")"), .. Within(v.Value)]));
 
     private Items<Inline> Quantity(Answer answer, AnswerValue value) => text.QuantityOf(answer, value) is { } symbol ? text.Quantity(symbol) : [new UserRun(answer.For.AsTyped)];
 
-    private Items<Inline> Range(AnswerValue value)
+    private Items<Inline> Range(Answer answer, AnswerValue value)
     {
-        (Items<Inline> lower, Items<Inline> upper) = text.Ends(value.Bounds!, value);
+        (Items<Inline> lower, Items<Inline> upper) = text.Ends(value.Bounds!, value, answer.For.Wanted);
         return page.Speaker.Say(AnswerWords.Bounds("", ""), ("lower", lower), ("upper", upper));
     }
 

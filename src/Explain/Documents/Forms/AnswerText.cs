@@ -11,11 +11,11 @@ internal sealed class AnswerText(Speaker speaker, IClaims claims)
         if (value.Value is not { } number || answer.For.Kind == GoalKind.Count) return [new Strong(Claim(value))];
         Symbol? symbol = QuantityOf(answer, value);
         if (symbol is DistanceToLine or Bearing or Measure or CircleMeasure) return Sentence(symbol, number, value);
-        return [new Strong([new MathRun(Row(symbol is null ? Amount(number, value) : [speaker.Math.Symbol(symbol), .. Amount(number, value)]))])];
+        return [new Strong([new MathRun(Row(symbol is null ? Amount(null, number, value) : [speaker.Math.Symbol(symbol), .. Amount(symbol, number, value)]))])];
     }
 
     /// <summary>The value alone: 137 m; 68π m² ≈ 214 m² where an exact form is asked for.</summary>
-    public MathPiece Alone(Value number, AnswerValue value) => Row(Amount(number, value)[1..]);
+    public MathPiece Alone(Value number, AnswerValue value, Symbol? of = null) => Row(Amount(of, number, value)[1..]);
 
     /// <summary>Whether the value printed is not the value itself.</summary>
     public static bool IsRounded(AnswerValue value) => value.Value is { } number && !NumberText.Rounded(number, RoundingOf(value, number)).IsExact;
@@ -23,10 +23,10 @@ internal sealed class AnswerText(Speaker speaker, IClaims claims)
     public static Rounding RoundingOf(AnswerValue value, Value number) => value.Round ?? Rounding.Default(number.Unit);
 
     /// <summary>Between 133.2 m and 141.0 m.</summary>
-    public (Items<Inline> Lower, Items<Inline> Upper) Ends(Bounds bounds, AnswerValue value)
+    public (Items<Inline> Lower, Items<Inline> Upper) Ends(Bounds bounds, AnswerValue value, Symbol? of = null)
     {
         Rounding rule = RoundingOf(value, bounds.Lower);
-        return (End(NumberText.LowerBound(bounds.Lower, rule), bounds.Lower, rule), End(NumberText.UpperBound(bounds.Upper, rule), bounds.Upper, rule));
+        return (End(NumberText.LowerBound(bounds.Lower, rule), bounds.Lower, rule, of), End(NumberText.UpperBound(bounds.Upper, rule), bounds.Upper, rule, of));
     }
 
     /// <summary>The quantity that an answer gives: the one asked for, or the one that the claim found.</summary>
@@ -37,18 +37,18 @@ internal sealed class AnswerText(Speaker speaker, IClaims claims)
 
     /// <summary>The distance from T to PQ is about 137 m.</summary>
     private Items<Inline> Sentence(Symbol symbol, Value number, AnswerValue value) => speaker.Say(
-        IsRounded(value) && Amount(number, value)[0] == About ? AnswerWords.IsAbout(symbol, "") : AnswerWords.Is(symbol, ""),
-        ("what", Quantity(symbol)), ("value", [new Strong([new MathRun(Alone(number, value))])]));
+        IsRounded(value) && Amount(symbol, number, value)[0] == About ? AnswerWords.IsAbout(symbol, "") : AnswerWords.Is(symbol, ""),
+        ("what", Quantity(symbol)), ("value", [new Strong([new MathRun(Alone(number, value, symbol))])]));
 
     /// <summary>The quantity in words, a line by its name in the story: the distance from T to the track.</summary>
     public Items<Inline> Quantity(Symbol symbol) => symbol is DistanceToLine distance
         ? speaker.Say(AnswerWords.DistanceToLine(distance.From, distance.To)) : speaker.Say(symbol);
 
-    private MathPiece[] Amount(Value number, AnswerValue value)
+    private MathPiece[] Amount(Symbol? symbol, Value number, AnswerValue value)
     {
         Rounding rule = RoundingOf(value, number);
         Shown shown = NumberText.Rounded(number, rule);
-        MathPiece rounded = speaker.Math.Number(shown, rule.UnitFor(number.Unit));
+        MathPiece rounded = ThreeFigures.Of(symbol, speaker.Math.Number(shown, rule.UnitFor(number.Unit)));
         MathSign equal = MathBuilder.Sign(Relation.Equal);
         if (shown.IsExact) return [equal, rounded];
         return rule.Exact && number.Exact is not null ? [equal, speaker.Math.Value(number, isGiven: true), About, rounded] : [About, rounded];
@@ -56,7 +56,7 @@ internal sealed class AnswerText(Speaker speaker, IClaims claims)
 
     private Items<Inline> Claim(AnswerValue value) => claims.Find(value.From) is { } claim ? speaker.Say(claim.Says) : [];
 
-    private Items<Inline> End(Shown shown, Value value, Rounding rule) => [new MathRun(speaker.Math.Number(shown, rule.UnitFor(value.Unit)))];
+    private Items<Inline> End(Shown shown, Value value, Rounding rule, Symbol? of) => [new MathRun(ThreeFigures.Of(of, speaker.Math.Number(shown, rule.UnitFor(value.Unit))))];
 
     private static MathPiece Row(MathPiece[] pieces) => pieces.Length == 1 ? pieces[0] : new MathRow([.. pieces], MathLevel.Relation);
 }

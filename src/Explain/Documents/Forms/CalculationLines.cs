@@ -3,6 +3,8 @@ namespace Explain;
 /// <summary>The formulas of a calculation: the rule in this figure, then formula, substitution, value with its unit.</summary>
 internal sealed class CalculationLines(Page page)
 {
+    private const double WidestFormula = 60;
+
     private readonly Speaker speaker = page.Speaker;
 
     /// <summary>The lines at the first use of a rule: the law, so the formula; then the numbers.</summary>
@@ -19,7 +21,10 @@ internal sealed class CalculationLines(Page page)
         [.. page.Converted(calculation).Select(g => MathBuilder.Chain([speaker.Math.Symbol(g.Of), MathReader.Read(g.Typed), speaker.Math.Term(g.Value)]))];
 
     /// <summary>All in one line: target = formula = substitution = value.</summary>
-    public MathPiece Chain(Calculation calculation) => Noted(calculation,
+    /// <summary>Whether a formula made of earlier steps is wider than a page: then its value is shown and the steps stand for it.</summary>
+    public bool IsTooWide(Calculation calculation) => calculation.Why.Rule.Name == "earlier-steps" && MathWidth.Of(Formula(calculation)) > WidestFormula;
+
+    public MathPiece Chain(Calculation calculation) => IsTooWide(calculation) ? MathBuilder.Chain([Target(calculation), Value(calculation)]) : Noted(calculation,
         [Target(calculation), .. UndoesRatio(calculation) || calculation.Formula is Quantity ? [] : (MathPiece[])[Formula(calculation)], .. Terms(calculation)]);
 
     /// <summary>Substitution = value.</summary>
@@ -35,7 +40,7 @@ internal sealed class CalculationLines(Page page)
 
     public MathPiece Substitution(Calculation calculation) => speaker.Math.Formula(SolutionClaims.Bound(calculation));
 
-    public MathPiece Value(Calculation calculation) => speaker.Math.Value(calculation.Value);
+    public MathPiece Value(Calculation calculation) => ThreeFigures.Of(calculation.Target, speaker.Math.Value(calculation.Value));
 
     private IEnumerable<MathPiece> Terms(Calculation calculation)
     {

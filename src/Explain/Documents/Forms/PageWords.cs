@@ -81,6 +81,9 @@ internal static partial class PageWords
     [Phrase("page.outcome-column")]
     public static partial Phrase OutcomeColumn();
 
+    [Phrase("page.found-before")]
+    public static partial Phrase FoundBefore(Items<ClaimId> steps);
+
     [Phrase("page.step")]
     public static partial Phrase Step(int n, Items<string> numbers);
 }

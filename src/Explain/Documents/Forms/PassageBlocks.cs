@@ -44,7 +44,9 @@ internal sealed class PassageBlocks(Page page)
     };
 
     private StepBlock Calculation(Calculation calculation) => Block(calculation, Reason(calculation),
-        [new DisplayBlock([.. lines.Conversions(calculation), .. page.Numbers.IsAgain(calculation.Id) ? [lines.Chain(calculation)] : lines.Full(calculation)]), .. Bindings(calculation)]);
+        [new DisplayBlock([.. lines.Conversions(calculation), .. page.Numbers.IsAgain(calculation.Id) ? [lines.Chain(calculation)] : lines.Full(calculation)]), .. Bindings(calculation), .. TooWide(calculation)]);
+
+    private IEnumerable<Block> TooWide(Calculation calculation) => lines.IsTooWide(calculation) ? [new RemarkBlock(page.Sentence(StepWords.LongFormula()))] : [];
 
     /// <summary>At full detail, where each value comes from.</summary>
     private IEnumerable<Block> Bindings(Calculation calculation)

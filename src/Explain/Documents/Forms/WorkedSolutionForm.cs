@@ -30,7 +30,19 @@ internal static class WorkedSolutionForm
             foreach (Block block in Passage(section, page, passages, following)) yield return block;
         }
 
-        if (after is null && answer is not null) yield return answer;
+        if (after is null && answer is not null)
+        {
+            if (part.Letter is not null && part.Passages.All(p => p.Use == PassageUse.Plan)) foreach (Block block in FoundBefore(part, page)) yield return block;
+            yield return answer;
+        }
+    }
+
+    /// <summary>A part that asks for what an earlier one has found.</summary>
+    private static IEnumerable<Block> FoundBefore(Part part, Page page)
+    {
+        yield return Heading(new Section(SectionKind.Working, part, new Passage(PassageUse.Working, [])), page);
+        ClaimId[] from = [.. part.Answers.SelectMany(a => a.Values).Select(v => v.From).Where(f => page.Numbers.Of(f) is not null).Distinct()];
+        if (from.Length > 0) yield return new ParagraphBlock([], page.Sentence(PageWords.FoundBefore([.. from])));
     }
 
     private static IEnumerable<Block> Passage(Section section, Page page, PassageBlocks passages, Dictionary<ClaimId, Block> answers) =>

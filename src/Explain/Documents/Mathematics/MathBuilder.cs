@@ -126,8 +126,15 @@ internal sealed class MathBuilder(MathStyle style, IClaims claims)
     private MathPiece Claimed(ValueOf of, bool units, Func<Expr, MathPiece?> instead) => claims.ValueOf(of.Claim) switch
     {
         null => new MathName(of.Claim.Name),
-        { Value: { } value, IsGiven: var given } => Amount(value, given, units),
+        { Value: { } value, IsGiven: var given } => ThreeFigures.Of(Target(of.Claim), Amount(value, given, units)),
         { Formula: var formula } => Build(formula, units, instead),
+    };
+
+    private Symbol? Target(ClaimId claim) => claims.Find(claim) switch
+    {
+        Calculation c => c.Target,
+        { Says: Compare { Terms: [SymbolUse use, ..] } } => use.Symbol,
+        _ => null,
     };
 
     private MathPiece Amount(Value own, bool isGiven, bool units)

@@ -12,6 +12,9 @@ internal static partial class StepWords
     [Phrase("step.find-directly")]
     public static partial Phrase FindDirectly(Expr what);
 
+    [Phrase("step.long-formula")]
+    public static partial Phrase LongFormula();
+
     [Phrase("step.find-sine")]
     public static partial Phrase FindSine(Corner angle);
 

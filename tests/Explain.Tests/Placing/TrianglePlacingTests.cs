@@ -4,7 +4,7 @@ using Fractions;
 namespace Explain.Tests.Placing;
 
 /// <summary>Triangles drawn from whole coordinates, described by three measurements and placed again.</summary>
-public sealed class TriangleModelTests
+public sealed class TrianglePlacingTests
 {
     private const int Bits = 192;
 
@@ -71,7 +71,7 @@ public sealed class TriangleModelTests
     {
         Assert.Empty(Drawn.Layouts("ABC is a triangle", ("AB", "3 m"), ("BC", "4 m"), ("CA", "5 m"), ("angle ABC", "89°")));
         Assert.Single(Drawn.Layouts("ABC is a triangle", ("AB", "3 m"), ("BC", "4 m"), ("CA", "5 m"), ("angle ABC", "90°")));
-        Assert.Null(new TriangleModel().Layouts(Drawn.Problem("ABC is a triangle", [("AB", "3 m"), ("BC", "4 m")]), Bits));
+        Assert.Null(new FigureModel().Layouts(Drawn.Problem("ABC is a triangle", [("AB", "3 m"), ("BC", "4 m")]), Bits));
         Assert.Null(Drawn.Layouts("ABC is a triangle; X is on AB produced", ("AB", "3 m"), ("BC", "4 m"), ("CA", "5 m"))[0].Measure(Drawn.Of("BX")));
     }
 }

@@ -1,7 +1,7 @@
 namespace Explain;
 
 /// <summary>Whether the triangle that a given area, perimeter, height or radius leads to exists and has all that is given.</summary>
-internal sealed class Fitting(Problem problem, Working working, Polygon triangle)
+internal sealed class Misfit(Problem problem, Working working, Polygon triangle)
 {
     private readonly Items<Symbol> sides = [.. TriangleParts.Sides(triangle)];
 

@@ -70,7 +70,7 @@ internal sealed class SolvedJson(Utf8JsonWriter json, Solution solution, Rendere
         json.WriteNumber("number", shown.Number);
         json.WriteString("unit", shown.Unit.Symbol);
         json.WriteString("exact", shown.Exact?.ToString());
-        json.WriteString("round", renderer.Say(RoundingNote.Say(rule)));
+        json.WriteString("round", renderer.Say(RoundingNote.Say(found.Exact is null ? rule.ForDecimals(found.Unit) : rule)));
     }
 
     private void Ends(AnswerValue value)

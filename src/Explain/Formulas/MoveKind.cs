@@ -41,4 +41,7 @@ public enum MoveKind
 
     /// <summary>Collect like terms.</summary>
     Collect,
+
+    /// <summary>The unit that every term has is left out.</summary>
+    LeaveOutUnit,
 }

@@ -40,6 +40,12 @@ internal static class Decimals
         return units.Sign < 0 ? "−" + text : text;
     }
 
+    /// <summary>The number that digits with a point say; a minus is U+2212.</summary>
+    public static Fraction Read(string digits) => Fraction.FromString(digits.Replace('−', '-'), System.Globalization.CultureInfo.InvariantCulture);
+
+    /// <summary>How many digits stand behind the point.</summary>
+    public static int PlacesIn(string digits) => digits.IndexOf('.', StringComparison.Ordinal) is >= 0 and var point ? digits.Length - point - 1 : 0;
+
     private static Fraction? LeastIn(Enclosure enclosure, int places)
     {
         BigInteger scale = Ten(places), least = Whole.Ceiling(enclosure.Low * scale);

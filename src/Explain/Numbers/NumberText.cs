@@ -28,13 +28,13 @@ internal static class NumberText
     public static Shown Rounded(Value value, Rounding rule)
     {
         Value shown = value.In(rule.UnitFor(value.Unit));
-        (Fraction number, int places) = Round(shown, rule);
+        (Fraction number, int places) = Round(shown, rule.ForDecimals(value.Unit));
         bool isExact = Decided.Equals(shown, number);
         return new(isExact ? Decimals.InFull(number)! : Decimals.Write(number, places), Continues: false, isExact);
     }
 
     /// <summary>The number that <see cref="Rounded"/> prints, in the unit that the rule prints.</summary>
-    public static Fraction RoundedNumber(Value value, Rounding rule) => Round(value.In(rule.UnitFor(value.Unit)), rule).Number;
+    public static Fraction RoundedNumber(Value value, Rounding rule) => Round(value.In(rule.UnitFor(value.Unit)), rule.ForDecimals(value.Unit)).Number;
 
     /// <summary>A lower bound, downwards, with one place more than an answer; an end that is exact at the printed places stays.</summary>
     public static Shown LowerBound(Value value, Rounding rule) => Bound(value, rule, Down);
@@ -55,7 +55,7 @@ internal static class NumberText
     public static Fraction GreatestReading(Value value, Fraction division) => division * Down(value, division.Reciprocal());
 
     /// <summary>The decimal places that a rounding gives a value in the rule's unit; negative for tens, hundreds …</summary>
-    public static int PlacesFor(Value value, Rounding rule) => Round(value, rule).Places;
+    public static int PlacesFor(Value value, Rounding rule) => Round(value, rule.ForDecimals(value.Unit)).Places;
 
     private static BigInteger Down(Value value, Fraction scale) => Decided.Floor(value, scale, Fraction.Zero);
 

@@ -13,6 +13,8 @@ internal sealed class TriangleParameters
         foreach (FigureStatement statement in problem.Figure)
             if (Meaning.Value(statement.Says) is var (of, value)) Learn(rays.Through(of, triangle), value);
         equal = [.. problem.Figure.SelectMany(f => Meaning.Of(f.Says)).Select(s => Pair(s, rays, triangle)).OfType<(Symbol, Symbol)>()];
+        IsShapeOnly = known.Keys.All(k => k is Angle);
+        if (IsShapeOnly) Learn(TriangleParts.Sides(triangle).First(), new Quantity(Exact.One, Unit.Metre));
         for (int i = 0; i < equal.Count; i++)
             foreach ((Symbol first, Symbol second) in equal) Share(first, second);
     }
@@ -23,6 +25,9 @@ internal sealed class TriangleParameters
     public Polygon Triangle { get; }
 
     public Rays Rays { get; }
+
+    /// <summary>Whether nothing but angles is known, so that only the shape can be: it is drawn with a side of 1 m.</summary>
+    public bool IsShapeOnly { get; }
 
     public Expr? Side(Point from, Point to) => known.GetValueOrDefault(new Length(from, to));
 

@@ -73,7 +73,7 @@ internal sealed class TrianglePlacing(TriangleParameters known, int bits)
     }
 
     private Items<Placed> Three(Point p, Point q, Point r, Enclosure pq, Vector third) =>
-        [new(p, new(Zero, Zero), false), new(q, new(pq, Zero), false), new(r, third, false)];
+        [new(p, new(Zero, Zero), known.IsShapeOnly), new(q, new(pq, Zero), known.IsShapeOnly), new(r, third, known.IsShapeOnly)];
 
     private static Vector Direction(Enclosure degrees) => new(Trigonometry.Cos(degrees), Trigonometry.Sin(degrees));
 

@@ -3,6 +3,12 @@ namespace Explain;
 /// <summary>What is said of problems whose entries do not go together or are of the wrong kind.</summary>
 internal static partial class ProblemPhrases
 {
+    [Phrase("error.unreadable-number.not-measured")]
+    public static partial Phrase NotMeasured(string quantity, string typed);
+
+    [Phrase("remedy.write-the-measurement")]
+    public static partial Phrase WriteTheMeasurement();
+
     [Phrase("error.missing-unit")]
     internal static partial Phrase NoUnit(string quantity, string typed);
 

@@ -7,6 +7,7 @@ namespace Explain;
 internal sealed class Ledger
 {
     private readonly Dictionary<Symbol, ClaimId> known;
+    private readonly Dictionary<Symbol, (ClaimId Claim, Expr Is)> expressed;
     private readonly List<(Place Fact, ClaimId Claim)> facts;
     private readonly List<(Compare Says, ClaimId Claim)> relations;
     private readonly HashSet<ClaimId> measured;
@@ -21,14 +22,14 @@ internal sealed class Ledger
     public Ledger(Arrangement arrangement, Unit? lengths, Work work)
     {
         Work = work;
-        (Arrangement, Closing, known, facts, relations, measured, stated, prefix, this.lengths) = (arrangement, new(), [], [], [], [], [], "s", lengths);
+        (Arrangement, Closing, known, expressed, facts, relations, measured, stated, prefix, this.lengths) = (arrangement, new(), [], [], [], [], [], [], "s", lengths);
     }
 
     private Ledger(Ledger other, string prefix)
     {
         Work = other.Work;
-        (Arrangement, Closing, known, facts, relations, measured, stated, this.prefix, lengths) =
-            (other.Arrangement, other.Closing.Fork(), new(other.known), [.. other.facts], [.. other.relations], [.. other.measured], new(other.stated), prefix, other.lengths);
+        (Arrangement, Closing, known, expressed, facts, relations, measured, stated, this.prefix, lengths) =
+            (other.Arrangement, other.Closing.Fork(), new(other.known), new(other.expressed), [.. other.facts], [.. other.relations], [.. other.measured], new(other.stated), prefix, other.lengths);
     }
 
     public Arrangement Arrangement { get; private set; }
@@ -97,6 +98,12 @@ internal sealed class Ledger
         if (ClaimOf(right) is null) facts.Add((right, claim));
     }
 
+    /// <summary>Records that a claim gives a quantity as an expression in letters.</summary>
+    public void Express(Symbol symbol, ClaimId claim, Expr value) => expressed[Arrangement.Canonical(symbol)] = (claim, value);
+
+    /// <summary>What is said of a quantity before any letter is known: its value, or an expression in letters; null when nothing is.</summary>
+    public Expr? Stated(Symbol symbol) => Knows(symbol) ? Closing.Close(ValueOf(symbol)) : expressed.TryGetValue(Arrangement.Canonical(symbol), out (ClaimId, Expr Is) said) ? said.Is : null;
+
     /// <summary>Records what a calculation found.</summary>
     public void Learn(Calculation step) => Learn(step.Target, step.Id, WithValues(step.Formula));
 
@@ -123,7 +130,7 @@ internal sealed class Ledger
     /// <summary>The quantity whose value a claim gives, by the name that the claim gives it; null where it gives none.</summary>
     public Symbol? Stated(ClaimId claim) => stated.GetValueOrDefault(claim);
 
-    public ClaimId ClaimOf(Symbol symbol) => known[Arrangement.Canonical(symbol)];
+    public ClaimId ClaimOf(Symbol symbol) => known.TryGetValue(Arrangement.Canonical(symbol), out ClaimId claim) ? claim : expressed[Arrangement.Canonical(symbol)].Claim;
 
     public Expr ValueOf(Symbol symbol) => new ValueOf(ClaimOf(symbol));
 

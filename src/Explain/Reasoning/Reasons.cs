@@ -18,9 +18,14 @@ internal static class Reasons
     {
         ClaimId[] conditions = [.. instance.When.Select(w => w is Place place ? ledger.ClaimOf(place) : w is Compare compare ? ledger.ClaimOf(compare) : null).OfType<ClaimId>()];
         Symbol[] given = [.. instance.When.OfType<Compare>().Where(c => ledger.ClaimOf(c) is null).SelectMany(c => c.Terms).SelectMany(t => t.Symbols()).Concat(inputs)];
-        IEnumerable<ClaimId> renamed = instance.Schema.Quantities.Select(instance.Names.Of).Concat(conditions.Concat(given.Select(ledger.ClaimOf)).Select(ledger.Stated).OfType<Symbol>()).SelectMany(ledger.WhyRenamed);
+        IEnumerable<ClaimId> renamed = instance.Schema.Quantities.Select(instance.Names.Of)
+            .Concat(given.Select(ledger.ClaimOf).Select(ledger.Stated).OfType<Symbol>()).Concat(instance.When.OfType<Place>().SelectMany(p => Named(ledger, p))).SelectMany(ledger.WhyRenamed);
         return [.. conditions.Concat(given.Select(ledger.ClaimOf)).Concat(renamed).Distinct()];
     }
+
+    /// <summary>Both names of a right angle that a claim gives under another one.</summary>
+    private static IEnumerable<Symbol> Named(Ledger ledger, Place condition) => condition is { Kind: PlaceKind.RightAngle, Of: [Corner c] } && ledger.ClaimOf(condition) is { } claim
+        && ledger.Stated(claim) is Angle stated && new Angle(c.First, c.Vertex, c.Second) is var own && own != stated ? [stated, own] : [];
 
     /// <summary>The conditions that compare values, with the claims that give these.</summary>
     private static Items<Compare> When(Ledger ledger, Instance instance, Items<ClaimId> from) =>

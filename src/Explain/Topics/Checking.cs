@@ -1,3 +1,5 @@
+using System.Collections.Frozen;
+
 namespace Explain;
 
 /// <summary>
@@ -6,25 +8,33 @@ namespace Explain;
 /// </summary>
 internal sealed class Checking(RuleBook book, Topic topic)
 {
+    /// <summary>Rules that a reader would not think of where others do.</summary>
+    private static readonly FrozenSet<RuleId> OutOfTheWay = [CircleRules.Book.InscribedCircleOnASide.Id, AreaRules.Book.PerimeterAndSines.Id, AreaRules.Book.AreaFromASideAndTheAngles.Id];
+
     /// <summary>Checks that between them lean on as many of the answers as can be; none where no given can be found again.</summary>
     /// <param name="ledger">What is known.</param>
-    /// <param name="working">The steps that must not be repeated.</param>
+    /// <param name="working">The steps that must not be repeated; those that put a letter into a measurement state it.</param>
     /// <param name="answers">The claims that answer.</param>
     public IEnumerable<Passage> Of(Ledger ledger, IReadOnlyCollection<Step> working, IReadOnlyCollection<ClaimId> answers)
     {
         HashSet<RuleId> used = [.. working.SelectMany(Solution.Within).Select(s => s.Why.Rule)];
         used.UnionWith(topic.Working.Where(r => r.With is not null && used.Contains(r.Rule.Id)).Select(r => r.With!.Id).ToArray());
+        HashSet<ClaimId> stated = [.. ledger.Known.Select(ledger.ClaimOf).Where(c => c.IsGiven), .. working.Where(Letters.PutsIn).Select(s => s.Id)];
         Items<CostedRule> fresh = [.. topic.Checks.Where(c => !used.Contains(c.Rule.Id))];
-        Passage[] checks = [.. Best(ledger, fresh, answers).Select(s => new Passage(PassageUse.Check, s))];
-        return checks.Length > 0 ? checks : Best(ledger, topic.Checks, answers).Take(1).Select(s => new Passage(PassageUse.ArithmeticCheck, s));
+        Items<Step>[] plain = [.. Best(ledger, [.. fresh.Where(c => !OutOfTheWay.Contains(c.Rule.Id))], stated, answers)];
+        Items<Step>[] best = plain.Length > 0 && Tested(plain).IsSupersetOf(answers) ? plain : [.. Best(ledger, fresh, stated, answers)];
+        return best.Length > 0 ? best.Select(s => new Passage(PassageUse.Check, s))
+            : Best(ledger, topic.Checks, stated, answers).Take(1).Select(s => new Passage(PassageUse.ArithmeticCheck, s));
+
+        HashSet<ClaimId> Tested(IEnumerable<Items<Step>> all) => [.. all.SelectMany(Leant), .. all.SelectMany(s => s[^1].Why.From)];
     }
 
     /// <summary>The check that tests most answers, then whatever tests an answer that none before it tests.</summary>
-    private IEnumerable<Items<Step>> Best(Ledger ledger, Items<CostedRule> rules, IReadOnlyCollection<ClaimId> answers)
+    private IEnumerable<Items<Step>> Best(Ledger ledger, Items<CostedRule> rules, HashSet<ClaimId> stated, IReadOnlyCollection<ClaimId> answers)
     {
         Symbol[] known = [.. ledger.Known.Where(k => k is Length or Angle or Measure or DistanceToLine)];
-        (Symbol Target, ClaimId[] Tested)[] ways = Ways(ledger, rules, known.Where(k => ledger.ClaimOf(k).IsGiven));
-        if (ways.Length == 0) ways = Ways(ledger, rules, known.Where(k => !ledger.ClaimOf(k).IsGiven));
+        (Symbol Target, ClaimId[] Tested)[] ways = Ways(ledger, rules, known.Where(k => stated.Contains(ledger.ClaimOf(k))));
+        if (ways.Length == 0) ways = Ways(ledger, rules, known.Where(k => !stated.Contains(ledger.ClaimOf(k))));
         HashSet<ClaimId> open = [.. answers];
         Ledger at = ledger;
         for (int i = 0; i < answers.Count; i++)

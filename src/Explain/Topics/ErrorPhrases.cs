@@ -66,6 +66,12 @@ internal static partial class ErrorPhrases
     [Phrase("error.contradiction.figure")]
     public static partial Phrase ContradictionOfFigure(Polygon triangle, Expr first, Expr second, Expr third, Value sum);
 
+    [Phrase("error.impossible-angle.letters")]
+    public static partial Phrase LettersGiveNoFigure(Statement equation, Statement solution, Items<Statement> facts);
+
+    [Phrase("remedy.expressions")]
+    public static partial Phrase CheckTheExpressions();
+
     [Phrase("remedy.figure")]
     public static partial Phrase CheckTheFigure();
 

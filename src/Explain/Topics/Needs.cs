@@ -20,7 +20,7 @@ internal sealed class Needs(Ledger ledger, Consistency consistency)
         Place { Kind: PlaceKind.Acute, Of: [Corner c] } => Angle(c, Relation.Less),
         Place { Kind: PlaceKind.Obtuse, Of: [Corner c] } => Angle(c, Relation.Greater),
         Place { Kind: PlaceKind.RightAngle, Of: [Corner c] } => Angle(c, Relation.Equal),
-        Compare { Between: [Relation.Equal], Terms: [SymbolUse { Symbol: Length or Explain.Angle } of, _] } when consistency.Formula(of.Symbol) is { } formula =>
+        Compare { Between: [Relation.Equal], Terms: [SymbolUse { Symbol: Length or Explain.Angle } of, Quantity] } when consistency.Formula(of.Symbol) is { } formula =>
             [Compare.Equal(new ValueOf(premise.Id), formula)],
         _ => [],
     };

@@ -25,8 +25,8 @@ internal sealed class Opening
 
     private const int Bits = 192;
 
-    private static bool NeedsFigure(Problem problem) => problem.Given.Any(g => g.Of is Bearing) || problem.Find.Any(g => g.Wanted is Bearing)
-        || problem.Figure.SelectMany(f => Mentions.Points(f.Says)).Distinct().Count() > 3 || !problem.Figure.Any(f => f.Says is Place { Kind: PlaceKind.Triangle });
+    private static bool NeedsFigure(Problem problem) => problem.Given.All(g => !g.Value.Symbols().Any()) && (problem.Given.Any(g => g.Of is Bearing) || problem.Find.Any(g => g.Wanted is Bearing)
+        || problem.Figure.SelectMany(f => Mentions.Points(f.Says)).Distinct().Count() > 3 || !problem.Figure.Any(f => f.Says is Place { Kind: PlaceKind.Triangle }));
 
     private Premise Shown(Place says, ClaimId id)
     {
@@ -49,7 +49,8 @@ internal sealed class Opening
     private Premise Measured(Given given, Problem problem, ClaimId id)
     {
         Expr? within = given.Within ?? (given.Of is Angle or Bearing ? problem.AnglesWithin : problem.LengthsWithin);
-        if (!Ledger.Knows(given.Of) && given.Value.Symbols().Count == 0)
+        if (given.Value.Symbols().Count > 0) Ledger.Express(given.Of, id, given.Value);
+        else if (!Ledger.Knows(given.Of))
         {
             if (within is null) Ledger.Learn(given.Of, id, given.Value);
             else Ledger.Measure(given.Of, id, given.Value);

@@ -7,7 +7,8 @@ internal static class Planning
     {
         List<Phrase> chain = [];
         List<Calculation> run = [];
-        foreach (Calculation step in steps.OfType<Calculation>().TakeWhile(c => !IsHeight(c, steps)))
+        if (steps.OfType<Algebra>().FirstOrDefault() is { } algebra) chain.Add(TopicPhrases.PlanEquation(algebra.For));
+        foreach (Calculation step in steps.OfType<Calculation>().Where(c => !Letters.PutsIn(c)).TakeWhile(c => !IsHeight(c, steps)))
         {
             bool fromRatio = run is [.., { Target: Ratio { Of: var of } }] && step.Target == of;
             if (run.Count > 0 && !fromRatio && Family(run[^1]) != Family(step)) Close(run, chain);

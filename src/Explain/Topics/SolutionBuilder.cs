@@ -8,6 +8,8 @@ internal sealed class SolutionBuilder
     private readonly RuleBook book;
     private readonly Opening opening;
     private readonly Working working;
+    private readonly Letters letters;
+    private readonly Ledger numbers;
     private readonly Ledger plain;
     private readonly Refusals refusals;
     private readonly List<Step> done = [];
@@ -21,7 +23,9 @@ internal sealed class SolutionBuilder
     {
         (this.problem, this.topic, this.book) = (problem, topic, book);
         (opening, working) = (new(problem, topic, work), new(book, [.. topic.Working, .. TriangleMeasures.For(problem)]));
-        plain = new Working(book, SpecialTriangles.Equalities).Spread(opening.Ledger.Fork());
+        letters = new(book, topic, opening.Ledger, problem);
+        numbers = letters.Steps.Count == 0 ? opening.Ledger : new Opening(letters.Numbered, topic, work).Ledger;
+        plain = new Working(book, SpecialTriangles.Equalities).Spread(numbers.Fork());
         refusals = new(problem, opening.Ledger);
         pursuit = new(book, working, opening.Ledger);
     }
@@ -37,7 +41,7 @@ internal sealed class SolutionBuilder
     public TopicResult Build()
     {
         if (Fault() is { } fault) return new(null, [fault]);
-        Items<Compare> feasible = new Feasible(Ledger).Needs(Triangle);
+        Items<Compare> feasible = new Feasible(numbers).Needs(Triangle);
         List<Part> parts = [];
         foreach (IGrouping<string?, Goal> group in problem.Find.GroupBy(g => g.Letter))
         {
@@ -48,10 +52,12 @@ internal sealed class SolutionBuilder
 
         if (Contradiction() is { } contradiction) return new(null, [contradiction]);
         if (!IsNone && Misfit.Fault(Found) is { } misfit) return new(null, [misfit]);
+        Items<ClaimId> answers = [.. parts.SelectMany(p => p.Answers).SelectMany(a => a.Values).Select(v => v.From)];
+        Items<Passage> checks = [.. letters.WithPutIn(Checks(answers), done, answers)];
+        parts[0] = parts[0] with { Passages = [.. parts[0].Passages.Select(p => p with { Steps = Letters.Used(p.Steps, done, answers) }).Where(p => p.Steps.Count > 0)] };
         parts[0] = parts[0] with { Passages = [Plan(), .. parts[0].Passages] };
-        parts[^1] = parts[^1] with { Passages = [.. parts[^1].Passages, .. Checks([.. parts.SelectMany(p => p.Answers).SelectMany(a => a.Values).Select(v => v.From)]), .. OtherLengths()] };
-        Items<Warning> warnings = Cases.Count > 1 ? [new(ErrorCodes.SeveralSolutions, TopicPhrases.SeveralSolutions())] : [];
-        return new(new Solution(problem, topic.Id, Needing(IsNone ? [] : feasible), [.. parts], [], warnings, [.. topic.Cautions.Concat(Things.Cautions(problem)).Distinct()], Verification.NotRun), []);
+        parts[^1] = parts[^1] with { Passages = [.. parts[^1].Passages, .. checks, .. OtherLengths()] };
+        return new(new Solution(problem, topic.Id, Needing(IsNone ? [] : feasible), [.. parts], [], Warnings.Of([.. parts], Cases.Count), [.. topic.Cautions.Concat(Things.Cautions(problem)).Distinct()], Verification.NotRun), []);
     }
 
     private bool OnlyCounts => problem.Find.All(g => g.Kind == GoalKind.Count);
@@ -61,11 +67,11 @@ internal sealed class SolutionBuilder
 
     private Items<Premise> Needing(Items<Compare> feasible) => new Needs(Ledger, Consistent).Of(opening.Premises, Triangle, feasible);
 
-    private Consistency Consistent => new(book, topic, problem, Ledger.Work);
+    private Consistency Consistent => new(book, topic, letters.Numbered, Ledger.Work);
 
     private ProblemError? Fault()
     {
-        if (problem.Given.FirstOrDefault(g => g.Value.Symbols().Any()) is { } lettered) return Refusals.NotInLetters(lettered);
+        if (letters.Fault() is { } lettered) return lettered;
         if (!OnlyCounts && Impossible() is { } impossible) return impossible;
         if (opening.Layouts.Count > 1 && Triangles.Count() > 1) return refusals.NotFixed(opening.Layouts);
         if (problem.Find.FirstOrDefault(g => !Asked.IsSupported(g)) is { } goal) return refusals.NotSupported(goal);
@@ -73,10 +79,10 @@ internal sealed class SolutionBuilder
     }
 
     /// <summary>Why the measurements, or what equal sides and angles make of them, fit no triangle; null where nothing speaks against one.</summary>
-    private ProblemError? Impossible() => new[] { Ledger, plain }
-        .SelectMany(l => Triangles.Where(t => !new Feasible(l).Holds(t)).Select(t => new Refusals(problem, l).NoSuchTriangle(t))).FirstOrDefault();
+    private ProblemError? Impossible() => new[] { numbers, plain }
+        .SelectMany(l => Triangles.Where(t => !new Feasible(l).Holds(t)).Select(t => new Refusals(letters.Numbered, l).NoSuchTriangle(t))).FirstOrDefault();
 
-    private Misfit Misfit => new(problem, working, Triangle);
+    private Misfit Misfit => new(letters.Numbered, working, Triangle);
 
     /// <summary>What is known in each case.</summary>
     private Items<Ledger> Found => Cases.Count == 0 ? [Ledger] : [.. Cases.Select(c => c.Ledger)];
@@ -91,7 +97,8 @@ internal sealed class SolutionBuilder
             done.AddRange(counted.Steps);
         }
 
-        if (Work(goals, counts && count is null) is not { } work) return null;
+        if (Work(goals, counts && count is null) is not { } reached) return null;
+        Items<Step> work = isFirst ? [.. letters.Steps, .. reached] : reached;
         done.AddRange(work);
         if (work.Count > 0) passages.Add(new(PassageUse.Working, Noticing.In(work, Ledger, rounded)) { Heading = topic.Heading(goals) });
         foreach (Goal bounds in goals.Where(g => g.Kind == GoalKind.Bounds))
@@ -154,7 +161,7 @@ internal sealed class SolutionBuilder
     /// <summary>Whether a distance is a side because an angle is right: it varies otherwise than the side once that angle does.</summary>
     private bool IsSide(Symbol wanted) => pursuit.Found(wanted) is var quantity && quantity != wanted && TriangleParts.Sides(Triangle).Any(s => s == quantity);
 
-    private Rounding RoundingOf(Value value) => Rounding(value) ?? Explain.Rounding.Default(value.Unit);
+    private Rounding RoundingOf(Value value) => AnswerRounding.Of(problem, value.Unit) ?? Rounding.Default(value.Unit);
 
     private bool IsRounded(AnswerValue answer) => answer.Value is { } value && !NumberText.Rounded(value, RoundingOf(value)).IsExact;
 
@@ -198,13 +205,7 @@ internal sealed class SolutionBuilder
         else bounds = isSide ? null : new Tolerances(opening.Premises, ledger).Of(quantity);
         if (goal.Kind == GoalKind.Bounds && bounds is null) return null;
         string? item = Asked.IsList(goal) ? QuantityGrammar.Write(symbol, English.UnitedKingdom) : null;
-        return new(name, item, from, value, Rounding(value), bounds);
-    }
-
-    private Rounding? Rounding(Value value)
-    {
-        string kind = value.Unit.IsAngle ? "angles" : value.Unit.Power == 2 ? "areas" : value.Unit.Power == 0 ? "ratios" : "lengths";
-        return problem.Round.FirstOrDefault(r => r.Of == kind)?.Rule ?? problem.Round.FirstOrDefault(r => r.Of is null)?.Rule;
+        return new(name, item, from, value, AnswerRounding.Of(problem, value.Unit), bounds);
     }
 
     private IEnumerable<Passage> Checks(Items<ClaimId> answers)
@@ -219,7 +220,7 @@ internal sealed class SolutionBuilder
 
     private Items<Passage> OtherLengths() => !IsNone && swinging?.OtherLengths(problem) is { } other ? [other] : [];
 
-    private ProblemError? Contradiction() => !IsNone && Clash.Find(Consistent, problem) is { } clash ? Refusals.Contradiction(clash) : null;
+    private ProblemError? Contradiction() => !IsNone && Clash.Find(Consistent, letters.Numbered) is { } clash ? Refusals.Contradiction(clash) : null;
 
     private ProblemError Refusal(Items<Goal> goals)
     {

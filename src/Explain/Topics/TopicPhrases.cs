@@ -24,6 +24,9 @@ internal static partial class TopicPhrases
     [Phrase("plan.ratios")]
     public static partial Phrase PlanRatios(Items<Symbol> found);
 
+    [Phrase("plan.equation")]
+    public static partial Phrase PlanEquation(Symbol letter);
+
     [Phrase("plan.equals")]
     public static partial Phrase PlanEquals(Items<Symbol> found);
 
@@ -146,6 +149,9 @@ internal static partial class TopicPhrases
 
     [Phrase("bounds.column")]
     public static partial Phrase Column(Symbol of);
+
+    [Phrase("warning.no-exact-form")]
+    public static partial Phrase NoExactForm(string of);
 
     [Phrase("warning.several-solutions")]
     public static partial Phrase SeveralSolutions();

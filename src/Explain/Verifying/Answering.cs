@@ -30,7 +30,7 @@ internal sealed class Answering(Solution solution, BoundsChecks bounding, IIndep
         Enclosure claimed = GivenNumbers.In(value, bits);
         if (Agreement.Number(closed, bits) is not { } own || !Agreement.Of(own, claimed)) return new("V4", answer.From, "answer");
         if (answer.Bounds is { } bounds && !(from.Claim is Series series ? BoundsChecks.Ends(series, bounds, bits) : Wanted(goal, answer) is { } bounded && bounding.Are(bounds, bounded, from))) return new("V4", answer.From, "bounds");
-        return Wanted(goal, answer) is { } wanted && from.Figures.All(i => figures[i].Measure(wanted) is { } measured && Agreement.Of(measured, claimed))
+        return Wanted(goal, answer) is { } wanted && (wanted is Letter || from.Figures.All(i => figures[i].Measure(wanted) is { } measured && Agreement.Of(measured, claimed)))
             ? null : new("V4", answer.From, "answer-in-figure");
     }
 

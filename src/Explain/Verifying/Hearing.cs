@@ -11,13 +11,17 @@ internal sealed class Hearing
     private readonly HashSet<ClaimId> ids = [];
     private readonly List<(ClaimId Step, Statement OnlyIf, Items<int> SpeaksOf)> remarks = [];
     private readonly Seen seen = new();
+    private readonly Problem numbered;
+    private readonly bool isFree;
     private Items<Layout> figures;
 
     public Hearing(RuleBook book, Solution solution, IIndependentModel model, int bits)
     {
         (this.book, this.solution, this.model, this.bits) = (book, solution, model, bits);
-        if (model.Layouts(solution.Of, bits) is { } drawn) figures = drawn;
-        else Find("V5", null, "cannot-be-drawn");
+        numbered = solution.Of.Put(solution.Steps.OfType<Algebra>().Where(a => LetterChecks.Value(a) is not null).GroupBy(a => a.For).ToDictionary(g => g.Key, g => (Expr)LetterChecks.Value(g.First())!));
+        if (model.Layouts(numbered, bits) is { } drawn) figures = drawn;
+        else if (!solution.Steps.All(LetterChecks.IsOfLetters)) Find("V5", null, "cannot-be-drawn");
+        else isFree = true;
     }
 
     private Items<int> AllFigures => [.. Enumerable.Range(0, figures.Count)];
@@ -35,7 +39,7 @@ internal sealed class Hearing
         foreach ((ClaimId step, Statement onlyIf, Items<int> speaksOf) in remarks)
             if (!new RemarkChecks(figures, seen, Bounding(seen), bits).Holds(onlyIf, speaksOf)) Find("V4", step, "remark");
         // Without a split each claim is held against every figure, and so is each answer.
-        if (figures.Count == 0 && !solution.Steps.OfType<Split>().Any() && solution.Of.Find.Any(g => g.Kind != GoalKind.Count)) Find("V5", null, "number-of-figures");
+        if (!isFree && figures.Count == 0 && !solution.Steps.OfType<Split>().Any() && solution.Of.Find.Any(g => g.Kind != GoalKind.Count)) Find("V5", null, "number-of-figures");
         Answering answering = new(solution, Bounding(seen), model, figures, bits);
         foreach (Finding finding in answering.Findings(seen)) findings.Add(finding);
         return [.. findings];
@@ -69,6 +73,7 @@ internal sealed class Hearing
         Items<int> speaksOf = [.. within.Where(i => here.Of(step.Why.From).All(t => t.Figures.Contains(i)))];
         if (step is Calculation calculation) Reckon(calculation, here, speaksOf, draws);
         else if (step is Quadratic quadratic) Solve(quadratic, here, speaksOf);
+        else if (step is Algebra algebra) here.Add(new(step, algebra.For, LetterChecks.Value(algebra), speaksOf));
         else if (step is Series) here.Add(Bounding(here).Testimony(step, speaksOf));
         else here.Add(new(step, null, null, speaksOf));
         if (step is Split split && SupposedLengths.IsSplit(split)) Suppose(split, here);
@@ -105,7 +110,7 @@ internal sealed class Hearing
     private bool IsInstance(Step step, Seen here)
     {
         if (book.Find(step.Why.Rule) is not { } schema) return false;
-        if (schema.IsByEvaluation) return RootCounts.Holds(step, here, bits) || step is Split split && SupposedLengths.IsSplit(split) && Supposed(here).AreAll(split) || step.Why.When.Count == 0 && (SameQuantity.Holds(step, here, Rays(here), bits) || ComparedValues.Holds(step, here, Rays(here)) || Bounding(here).Holds(step) || CountOfCases.Holds(step, here));
+        if (schema.IsByEvaluation) return RootCounts.Holds(step, here, bits) || step is Split split && SupposedLengths.IsSplit(split) && Supposed(here).AreAll(split) || step.Why.When.Count == 0 && (SameQuantity.Holds(step, here, Rays(here), bits) || ComparedValues.Holds(step, here, Rays(here)) || Bounding(here).Holds(step) || CountOfCases.Holds(step, here) || new LetterChecks(here, Rays(here)).PutsIn(step));
         return new SchemaInstance(schema, step, here, Cited(step, here)).Exists();
     }
 
@@ -119,7 +124,7 @@ internal sealed class Hearing
     private void Reckon(Calculation c, Seen here, Items<int> speaksOf, bool draws)
     {
         Enclosure claimed = Evaluate(c, here, speaksOf, Bound(c, here));
-        if (draws && speaksOf.Count == 0) Find("V4", c.Id, "no-figure");
+        if (draws && !isFree && speaksOf.Count == 0) Find("V4", c.Id, "no-figure");
         foreach (int i in speaksOf)
             if (figures[i].Measure(c.Target) is not { } measured || !Agreement.Of(measured, claimed)) Find("V4", c.Id, "figure");
     }
@@ -219,7 +224,7 @@ internal sealed class Hearing
     /// <summary>A count speaks of the measurements alone, before acute or obtuse chooses.</summary>
     private void Count(Step step, HowMany many)
     {
-        Problem measured = solution.Of with { Figure = [.. solution.Of.Figure.Where(f => f.Says is not Place { Kind: PlaceKind.Acute or PlaceKind.Obtuse })] };
+        Problem measured = numbered with { Figure = [.. solution.Of.Figure.Where(f => f.Says is not Place { Kind: PlaceKind.Acute or PlaceKind.Obtuse })] };
         if (model.Layouts(measured, bits)?.Count != many.Count) Find("V5", step.Id, "count");
     }
 }

@@ -71,6 +71,12 @@ internal sealed class SchemaInstance(Schema schema, Step step, Seen seen, RayNam
     private Expr? Closed(Expr expr) => expr.Symbols().All(s => ValueOf(s) is not null)
         ? expr.Substitute(e => e is SymbolUse use ? ValueOf(use.Symbol) : null) : null;
 
+    /// <summary>A side of a law with each quantity as the premises of the step state it; null when one is not among them.</summary>
+    private Expr? Put(Expr side) => side.Symbols().All(s => Stated(s) is not null) ? side.Substitute(e => e is SymbolUse use ? Stated(use.Symbol) : null) : null;
+
+    private Expr? Stated(Symbol symbol) => ValueOf(symbol) ?? from.Select(t => t.Claim).OfType<Premise>().Select(p => p.Says).OfType<Compare>()
+        .Where(c => c is { Between: [Relation.Equal], Terms: [SymbolUse of, not SymbolUse] } && rays.Of(of.Symbol) == rays.Of(symbol)).Select(c => c.Terms[1]).FirstOrDefault();
+
     private Expr? ValueOf(Symbol symbol) => Giving(symbol)?.Closed;
 
     private Testimony? Giving(Symbol symbol) => from.FirstOrDefault(t => t.Of is { } of && rays.Of(of) == rays.Of(symbol));
@@ -80,6 +86,7 @@ internal sealed class SchemaInstance(Schema schema, Step step, Seen seen, RayNam
         Calculation c => schema.Law is { } law && Follows(c, new(rays.Of(names.Of(law.Left)), rays.Of(names.Of(law.Right)))),
         Quadratic q => schema.Law is { } law && new QuadraticChecks(rays).Follows(q, new(rays.Of(names.Of(law.Left)), rays.Of(names.Of(law.Right)))),
         Deduction d => schema.Law is { } law ? States(d, new(rays.Of(names.Of(law.Left)), rays.Of(names.Of(law.Right)))) : rays.Of(d.Says) == rays.Of(names.Of(schema.Then)),
+        Algebra a => schema.Law is { } law && LetterChecks.Value(a) is not null && Put(rays.Of(names.Of(law.Left))) is { } left && Put(rays.Of(names.Of(law.Right))) is { } right && a.Start == Compare.Equal(left, right),
         Instruction i => schema.Law is null && Makes(i, names.Of(schema.Then)),
         Split s => schema.Law is null && rays.Of(s.Says) == rays.Of(names.Of(schema.Then)) && Divides(s),
         _ => false,

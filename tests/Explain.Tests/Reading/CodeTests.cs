@@ -72,6 +72,7 @@ public sealed class CodeTests
         { Figure + "given: {AB: 3}\n" + Find, "2: AB: 3 has no unit | write a unit, such as 3 cm [missing-unit]" },
         { Figure + "given: {CA: 3 ft, AB: 3}\n" + Find, "2: AB: 3 has no unit | did you mean 3 ft? [missing-unit]" },
         { Figure + "given: {angle ABC: 2x + 16}\n" + Find, "2: angle ABC: 2x + 16 has no unit | did you mean (2x + 16)°? [missing-unit]" },
+        { Figure + "given: {AB: 3√2 cm ± 0.1 cm}\n" + Find, "2: AB: 3√2 cm is not a number that was measured, so it cannot have a ± | write the measured number as a decimal, or leave out the ± [unreadable-number]" },
         { Figure + "given: {AB: 3 cm ± 0.1}\n" + Find, "2: AB: ± 0.1 has no unit | write a unit, such as ± 0.1 cm [missing-unit]" },
         { "figure: tether at O\ngiven: {tether: 9}\nfind: region\n", "2: tether: 9 has no unit | write a unit, such as 9 cm [missing-unit]" },
         { Figure + "given: {AB: 62°}\n" + Find, "2: 62° is an angle, but AB is a length | write a length, such as 62 m. An angle has three letters, such as angle ABC [wrong-unit]" },

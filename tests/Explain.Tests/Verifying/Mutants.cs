@@ -39,7 +39,7 @@ internal static class Mutants
     public static IEnumerable<(string Name, Solution Is)> Of(Solution solution) =>
         solution.Steps.SelectMany(step => Steps(step).Select(m => ($"{step.Id.Name} {step.Why.Rule.Name}: {m.Name}", With(solution, step, m.Is))));
 
-    private static IEnumerable<(string Name, Step Is)> Steps(Step step) => [.. Premises(step), .. Comparisons(step), .. Roles(step), .. Rules(step), .. Values(step), .. Formulas(step), .. Roots(step), .. Cases(step)];
+    private static IEnumerable<(string Name, Step Is)> Steps(Step step) => [.. Premises(step), .. Letters(step), .. Comparisons(step), .. Roles(step), .. Rules(step), .. Values(step), .. Formulas(step), .. Roots(step), .. Cases(step)];
 
     private static IEnumerable<(string, Step)> Premises(Step step) => step.Why.From.Select(id =>
         ($"without {id.Name}", step with { Why = step.Why with { From = [.. step.Why.From.Where(f => f != id)] } }));
@@ -67,6 +67,21 @@ internal static class Mutants
 
     private static IEnumerable<(string, Step)> Rules(Step step) => RuleBook.Standard.Rules.Where(r => r.Id != step.Why.Rule)
         .Select(r => (r.Id.Name, step with { Why = step.Why with { Rule = r.Id } }));
+
+    private static IEnumerable<(string, Step)> Letters(Step step)
+    {
+        if (step is not Algebra a) yield break;
+        Expr other = new Quantity(Exact.Of(7), Unit.None);
+        yield return ("another value", a with { Says = Compare.Equal(a.For, other) });
+        yield return ("another start", a with { Start = Compare.Equal(a.Start.Terms[0], other) });
+        for (int i = 0; i < a.Lines.Count; i++)
+        {
+            EquationLine line = a.Lines[i];
+            yield return ($"line {i} spoilt", a with { Lines = [.. a.Lines.Select((l, n) => n == i ? line with { Says = new(line.Says.Left, line.Says.Right + other) } : l)] });
+        }
+
+        yield return ("another letter", a with { For = new Letter("z") });
+    }
 
     private static IEnumerable<(string, Step)> Values(Step step)
     {

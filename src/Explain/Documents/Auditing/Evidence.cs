@@ -7,6 +7,9 @@ internal sealed class Evidence(IClaims claims, Unit? lengths)
 {
     private readonly Dictionary<Expr, Value?> evaluated = [];
 
+    /// <summary>Whether values in working stand in their exact forms.</summary>
+    public bool IsExact { get; init; }
+
     /// <summary>Names of objects of the figure, and letters.</summary>
     public HashSet<string> Names { get; } = new(StringComparer.Ordinal);
 
@@ -33,7 +36,12 @@ internal sealed class Evidence(IClaims claims, Unit? lengths)
 
     /// <summary>Whether the place may show a number: as typed, cut from a value, or as an answer.</summary>
     public bool Holds(MathNumber number) => !number.Continues && Typed.Contains(PrintedNumber.Plain(number.Digits))
-        || PrintedNumber.Read(number) is { } printed && (Values.Any(v => Shows(printed, v)) || Formulas.Select(Evaluate).OfType<Value>().Any(v => Shows(printed, v)) || Answers.Any(printed.Answers));
+        || PrintedNumber.Read(number) is { } printed && (Shown.Any(v => Shows(printed, v)) || Answers.Any(printed.Answers))
+        || IsExact && !number.Continues && Shown.Any(v => v.Exact is { } exact && IsIn(exact, PrintedNumber.Plain(number.Digits)));
+
+    private static bool IsIn(Exact exact, string digits) => new[] { true, false }.Any(decimals => NumbersInText.Of(ExactText.Write(exact, decimals)).Contains(digits));
+
+    private IEnumerable<Value> Shown => Values.Concat(Formulas.Select(Evaluate).OfType<Value>());
 
     /// <summary>A length may also stand in the unit that the page works in.</summary>
     private bool Shows(PrintedNumber printed, Value value) => printed.Shows(value) || lengths is not null && printed.Shows(value.WithLengths(lengths));

@@ -12,7 +12,7 @@ internal sealed class EvidenceBook
         RuleIds = [.. RuleBook.Standard.Rules.Select(r => r.Id.Name), .. page.Solution.Steps.Select(s => s.Why.Rule.Name)];
         gather = of =>
         {
-            Evidence evidence = new(page.Claims, WorkingUnit.Of(page.Solution.Of));
+            Evidence evidence = new(page.Claims, WorkingUnit.Of(page.Solution.Of)) { IsExact = page.Speaker.Style.Exact };
             SolutionGathering gathering = new(page.Solution, page.Claims, evidence);
             if (of.Count == 0) gathering.TakePage();
             foreach (ClaimId id in of) gathering.TakeStep(id);

@@ -34,9 +34,19 @@ internal sealed record PrintedNumber(Fraction Is, string Digits, bool Continues)
     public bool Answers(AnswerValue answer)
     {
         if (Continues || answer.Value is not { } value) return false;
-        Rounding rule = AnswerText.RoundingOf(answer, value);
+        Rounding rule = AnswerText.RoundingOf(answer, value).ForDecimals(value.Unit);
         Unit unit = rule.UnitFor(value.Unit);
-        return Shows(value.In(unit)) || IsRounded(value.In(unit), rule) || answer.Bounds is { } bounds && (IsEnd(bounds, unit) || Digits == Margin.Of(value, bounds, rule).Digits);
+        return Shows(value.In(unit)) || IsPart(NumberText.RoundedNumber(value, rule), rule, unit) || IsRounded(value.In(unit), rule) || answer.Bounds is { } bounds && (IsEnd(bounds, unit) || IsPart(NumberText.LowerNumber(bounds.Lower, rule), rule, unit) || IsPart(NumberText.UpperNumber(bounds.Upper, rule), rule, unit)
+            || Digits == Margin.Of(value, bounds, rule).Digits);
+    }
+
+    /// <summary>Whether it stands in a number that is split into units, or into a whole and a fraction.</summary>
+    private bool IsPart(Fraction number, Rounding rule, Unit unit)
+    {
+        if (rule is { Parts.Count: 0, Fractions: false }) return false;
+        (Fraction Number, Unit Unit)[] parts = [.. MixedUnits.Split(number, rule.Parts.Count > 0 ? rule.Parts : [unit])];
+        Fraction last = parts[^1].Number, whole = new(Whole.Floor(last)), rest = (last - whole).Reduce();
+        return parts.Any(p => p.Number == Is) || rule.Fractions && (Is == whole || !rest.IsZero && (Is == new Fraction(rest.Numerator) || Is == new Fraction(rest.Denominator)));
     }
 
     private bool IsRounded(Value value, Rounding rule)

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Explain;
 
 /// <summary>Collects what the claims of a solution bring to the places that print them.</summary>
@@ -67,9 +69,12 @@ internal sealed class SolutionGathering(Solution solution, IClaims claims, Evide
         Into.Formulas.UnionWith(new[] { quadratic.Linear, quadratic.Constant }.Select(c => -(Expr)new ValueOf(c.Id)));
     }
 
+    /// <summary>The lines of an algebra are numbered up to the number of the last.</summary>
     private void Own(Algebra algebra)
     {
         Take(algebra.Start);
+        if (Claims.NumberOf(algebra.Id) is { } number && int.TryParse(number, CultureInfo.InvariantCulture, out int last))
+            Into.StepNumbers.UnionWith(Enumerable.Range(0, algebra.Lines.Count).Select(i => (last - i).ToString(CultureInfo.InvariantCulture)));
         foreach (EquationLine line in algebra.Lines)
         {
             Take(line.Says.Left);
@@ -136,7 +141,8 @@ internal sealed class SolutionGathering(Solution solution, IClaims claims, Evide
         if (answer.Case is { } name) Into.Texts.Add(name);
         if (answer.Value is not { } value) return;
         Rounding rule = AnswerText.RoundingOf(answer, value);
-        Into.Counts.Add(rule.Digits);
+        Into.Counts.Add(rule.ForDecimals(value.Unit).Digits);
+        if (rule is { Kind: RoundingKind.Nearest, Fractions: true }) Typed(ExactText.Write(Exact.Of(rule.Step), decimals: false));
         if (rule.Kind == RoundingKind.Nearest) Take(Value.Of(Exact.Of(rule.Step), rule.Unit ?? Unit.None));
         if (rule.Exact && value.Exact is not null) Take(value.In(rule.UnitFor(value.Unit)));
     }

@@ -18,7 +18,11 @@ internal sealed class AnswerText(Speaker speaker, IClaims claims)
     public MathPiece Alone(Value number, AnswerValue value, Symbol? of = null) => Row(Amount(of, number, value)[1..]);
 
     /// <summary>Whether the value printed is not the value itself.</summary>
-    public static bool IsRounded(AnswerValue value) => value.Value is { } number && !NumberText.Rounded(number, RoundingOf(value, number)).IsExact;
+    public static bool IsRounded(AnswerValue value) => value.Value is { } number && RoundingOf(value, number) is var rule
+        && !(rule.IsExactAlone && number.Exact is not null) && !NumberText.Rounded(number, rule).IsExact;
+
+    /// <summary>Whether an exact form is asked for and there is none.</summary>
+    public static bool LacksExactForm(AnswerValue value) => value.Value is { Exact: null } number && RoundingOf(value, number).Exact;
 
     public static Rounding RoundingOf(AnswerValue value, Value number) => value.Round ?? Rounding.Default(number.Unit);
 
@@ -33,7 +37,12 @@ internal sealed class AnswerText(Speaker speaker, IClaims claims)
     public Symbol? QuantityOf(Answer answer, AnswerValue value) => value.Item is null && answer.For.Wanted is { } wanted ? wanted : claims.QuantityOf(value.From) ?? (value.Item is { } item ? QuantityGrammar.Read(item) : answer.For.Wanted);
 
     /// <summary>The number as an answer, with its unit.</summary>
-    public MathPiece Rounded(Value number, Rounding rule) => speaker.Math.Number(NumberText.Rounded(number, rule), rule.UnitFor(number.Unit));
+    public MathPiece Rounded(Value number, Rounding rule) => Shown(NumberText.Rounded(number, rule), rule, number.Unit);
+
+    /// <summary>A number in the unit that the rule gives it, split into units or into fractions where the rule wants it.</summary>
+    private MathPiece Shown(Shown shown, Rounding rule, Unit unit) => rule is { Parts.Count: > 0 } or { Kind: RoundingKind.Nearest, Fractions: true }
+        ? new MixedAmount(speaker.Math).Of(shown, rule.Parts.Count > 0 ? rule.Parts : [rule.UnitFor(unit)], rule.Kind == RoundingKind.Nearest && rule.Fractions)
+        : speaker.Math.Number(shown, rule.UnitFor(unit));
 
     /// <summary>The distance from T to PQ is about 137 m.</summary>
     private Items<Inline> Sentence(Symbol symbol, Value number, AnswerValue value) => speaker.Say(
@@ -48,15 +57,16 @@ internal sealed class AnswerText(Speaker speaker, IClaims claims)
     {
         Rounding rule = RoundingOf(value, number);
         Shown shown = NumberText.Rounded(number, rule);
-        MathPiece rounded = ThreeFigures.Of(symbol, speaker.Math.Number(shown, rule.UnitFor(number.Unit)));
+        MathPiece rounded = ThreeFigures.Of(symbol, Shown(shown, rule, number.Unit));
         MathSign equal = MathBuilder.Sign(Relation.Equal);
-        if (shown.IsExact) return [equal, rounded];
-        return rule.Exact && number.Exact is not null ? [equal, speaker.Math.Value(number, isGiven: true), About, rounded] : [About, rounded];
+        if (!rule.Exact || number.Exact is null) return [shown.IsExact ? equal : About, rounded];
+        MathPiece exact = speaker.Math.InRoots(number, rule.Fractions);
+        return rule.IsExactAlone || shown.IsExact ? [equal, exact] : [equal, exact, About, rounded];
     }
 
     private Items<Inline> Claim(AnswerValue value) => claims.Find(value.From) is { } claim ? speaker.Say(claim.Says) : [];
 
-    private Items<Inline> End(Shown shown, Value value, Rounding rule, Symbol? of) => [new MathRun(ThreeFigures.Of(of, speaker.Math.Number(shown, rule.UnitFor(value.Unit))))];
+    private Items<Inline> End(Shown shown, Value value, Rounding rule, Symbol? of) => [new MathRun(ThreeFigures.Of(of, Shown(shown, rule, value.Unit)))];
 
     private static MathPiece Row(MathPiece[] pieces) => pieces.Length == 1 ? pieces[0] : new MathRow([.. pieces], MathLevel.Relation);
 }

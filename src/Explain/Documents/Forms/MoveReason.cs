@@ -15,6 +15,7 @@ internal static class MoveReason
         { Kind: MoveKind.Square } => MoveWords.Square(),
         { Kind: MoveKind.Inverse } => MoveWords.Inverse(),
         { Kind: MoveKind.Factor } => MoveWords.Factor(),
+        { Kind: MoveKind.LeaveOutUnit } => MoveWords.LeaveOutUnit(),
         _ => MoveWords.Collect(),
     });
 }

@@ -33,6 +33,9 @@ internal static partial class MoveWords
     [Phrase("move.factor")]
     public static partial Phrase Factor();
 
+    [Phrase("move.leave-out-unit")]
+    public static partial Phrase LeaveOutUnit();
+
     [Phrase("move.collect")]
     public static partial Phrase Collect();
 }

@@ -10,7 +10,7 @@ internal sealed class Page
         Sections = PageOrder.Of(solution);
         Numbers = new StepNumbers(Sections, detail);
         Claims = new SolutionClaims(solution, Numbers);
-        Speaker = new Speaker(table, style with { Lengths = WorkingUnit.Of(solution.Of) }, Claims, new Story(solution.Of));
+        Speaker = new Speaker(table, style with { Lengths = WorkingUnit.Of(solution.Of), Exact = solution.Of.Round.Any(r => r.Rule.Exact), Fractions = AnswerRounding.WritesFractions(solution.Of) }, Claims, new Story(solution.Of));
         FirstFullValues = Steps.OfType<Calculation>().FirstOrDefault(EndsThoughCut)?.Id;
     }
 
@@ -54,7 +54,7 @@ internal sealed class Page
         Detail == Detail.Brief ? [] : remarks.Select(r => new RemarkBlock(Sentence(r.Says)));
 
     private bool EndsThoughCut(Calculation calculation) => IsWhole(calculation.Value)
-        && calculation.Bindings.Any(b => b.Is is ValueOf of && Claims.ValueOf(of.Claim) is { IsGiven: false, Value: { } value } && !IsWhole(value));
+        && calculation.Bindings.Any(b => b.Is is ValueOf of && Claims.ValueOf(of.Claim) is { IsGiven: false, Value: { } value } && !IsWhole(value) && !(Speaker.Style.Exact && value.Exact is not null));
 
     private static bool IsWhole(Value value) => value.Exact?.Rational is { } rational && Decimals.PlacesOf(rational) is not null;
 

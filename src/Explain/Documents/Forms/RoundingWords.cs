@@ -39,6 +39,18 @@ internal static partial class RoundingWords
     [Phrase("rounding.nearest")]
     public static partial Phrase Nearest(Expr step);
 
+    [Phrase("rounding.exact")]
+    public static partial Phrase Exact();
+
+    [Phrase("rounding.no-exact-form")]
+    public static partial Phrase NoExactForm();
+
+    [Phrase("rounding.nearest-unit")]
+    public static partial Phrase NearestUnit(Phrase unit);
+
+    [Phrase("rounding.nearest-part")]
+    public static partial Phrase NearestPart(Expr part, Phrase unit);
+
     [Phrase("rounding.outwards")]
     public static partial Phrase Outwards();
 }

@@ -48,6 +48,9 @@ internal sealed class MathBuilder(MathStyle style, IClaims claims)
     /// <summary>A value in working, cut and not rounded, with its unit.</summary>
     public MathPiece Value(Value value, bool isGiven = false) => Amount(value, isGiven, units: true);
 
+    /// <summary>A value in its exact form, with fractions or with decimals where they end.</summary>
+    public MathPiece InRoots(Value value, bool fractions) => InRoots(value, fractions, units: true) ?? Number(NumberText.Cut(value, NumberStyle.For(value.Unit, style.Figures)), value.Unit);
+
     /// <summary>A value in working without a unit of length.</summary>
     public MathPiece Number(Value value) => Amount(value, isGiven: false, units: false);
 
@@ -84,7 +87,7 @@ internal sealed class MathBuilder(MathStyle style, IClaims claims)
             ValueOf of => Claimed(of, units, instead),
             Sum s => Row(MathLevel.Sum, Inner(s.Left), new MathSign("+"), After(Inner(s.Right))),
             Difference d => Row(MathLevel.Sum, Inner(d.Left), new MathSign("−"), Held(d.Right, MathLevel.Product)),
-            Product { Right: Quantity { Unit.IsAngle: true, Amount: var one } unit } p when one == Exact.One => Row(MathLevel.Atom, new MathBrackets(Inner(p.Left)), new MathUnit(unit.Unit)),
+            Product { Right: Quantity { Unit.Power: > 0, Amount: var one } unit } p when one == Exact.One => Expressed(Inner(p.Left), unit.Unit, units),
             Product p => Product(p, instead),
             Quotient q => new MathFraction(Inner(q.Left), Inner(q.Right)),
             Power p => new MathPower(Inner(p.Base) is var raised && raised is MathNumber or MathName or MathBrackets && raised.Level == MathLevel.Atom ? raised : new MathBrackets(raised), p.Exponent),
@@ -98,6 +101,10 @@ internal sealed class MathBuilder(MathStyle style, IClaims claims)
 
         MathPiece Held(Expr part, MathLevel least) => Inner(part) is var piece && piece.Level < least ? new MathBrackets(piece) : piece;
     }
+
+    /// <summary>An expression with its unit: 3x°, (2x + 10)°, (x + 3) cm; in a formula a length stands without.</summary>
+    private static MathPiece Expressed(MathPiece number, Unit unit, bool units) => !(units || unit.IsAngle) ? number
+        : Row(MathLevel.Atom, number is MathRow row && row.Of.Any(p => p is MathSign) || number.Level < MathLevel.Product ? new MathBrackets(number) : number, new MathUnit(unit));
 
     private MathPiece Product(Product product, Func<Expr, MathPiece?> instead)
     {
@@ -140,12 +147,16 @@ internal sealed class MathBuilder(MathStyle style, IClaims claims)
     private MathPiece Amount(Value own, bool isGiven, bool units)
     {
         Value value = style.Lengths is { } lengths ? own.WithLengths(lengths) : own;
-        if (isGiven && value.Unit == own.Unit && value.Exact is { } exact && (exact.Rational is not { } rational || Decimals.PlacesOf(rational) is null))
-            return WithUnit(MathReader.Read(ExactText.Write(exact, decimals: true)), value.Unit, units);
+        if ((isGiven && value.Unit == own.Unit || style.Exact) && InRoots(value, style.Exact && style.Fractions, units) is { } exact) return exact;
         return Number(NumberText.Cut(value, NumberStyle.For(value.Unit, style.Figures)), value.Unit, units);
     }
 
-    private static MathPiece WithUnit(MathPiece number, Unit unit, bool units) =>
+    /// <summary>A value in its exact form; null where it has none, or is written as a decimal that ends.</summary>
+    private static MathPiece? InRoots(Value value, bool fractions, bool units) => value.Exact is not { } exact || exact.Rational is { } rational
+        && Decimals.PlacesOf(rational) is not null && (rational.Denominator.IsOne || value.Unit.IsAngle || !fractions)
+        ? null : WithUnit(MathReader.Read(ExactText.Write(exact, decimals: !fractions)), value.Unit, units);
+
+    public static MathPiece WithUnit(MathPiece number, Unit unit, bool units) =>
         unit.Power == 0 || !(units || unit.IsAngle) ? number
         : new MathRow([number.Level == MathLevel.Sum && number is MathRow ? new MathBrackets(number) : number, new MathUnit(unit)], number is MathNumber ? number.Level : MathLevel.Atom);
 

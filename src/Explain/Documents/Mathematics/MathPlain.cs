@@ -18,7 +18,7 @@ internal static class MathPlain
         MathSign s => " " + s.Sign + " ",
         MathMark m => m.Sign,
         MathJoin j => ", " + j.Word + " ",
-        MathFraction f => Vulgar(f) ?? Held(f.Top, MathLevel.Product) + " ÷ " + Held(f.Bottom, MathLevel.Atom),
+        MathFraction f => Vulgar(f) ?? (IsNumber(f.Top) && f.Bottom is MathNumber ? Held(f.Top, MathLevel.Product) + "/" + Write(f.Bottom) : null) ?? Held(f.Top, MathLevel.Product) + " ÷ " + Held(f.Bottom, MathLevel.Atom),
         MathRoot r => "√" + (r.Of is MathNumber { Continues: false } or MathName { Letters.Length: 1 } ? Write(r.Of) : "(" + Write(r.Of) + ")"),
         MathPower p => Write(p.Base) + string.Concat(p.Exponent.ToString(CultureInfo.InvariantCulture).Select(d => Superscripts[d - '0'])),
         MathFunction f => f.Name + (f.IsInverse ? "⁻¹" : "") + (f.Of is MathBrackets or MathMark ? "" : " ") + Write(f.Of),
@@ -38,4 +38,14 @@ internal static class MathPlain
     };
 
     private static bool IsWhole(MathNumber number) => number.Digits.All(char.IsAsciiDigit);
+
+    /// <summary>Whether it is an exact number: digits and roots, and no quantity.</summary>
+    private static bool IsNumber(MathPiece piece) => piece switch
+    {
+        MathNumber { Continues: false } or MathMark { Sign: "π" } or MathSign => true,
+        MathRoot root => IsNumber(root.Of),
+        MathBrackets brackets => IsNumber(brackets.Of),
+        MathRow row => row.Of.All(IsNumber),
+        _ => false,
+    };
 }

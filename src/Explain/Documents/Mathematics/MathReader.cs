@@ -15,12 +15,28 @@ internal static class MathReader
         MathLevel level = MathLevel.Product;
         while (at < text.Length && text[at] != ')')
         {
+            if (text[at] == '/' && row.Count > 0)
+            {
+                at++;
+                Divide(row, Next(text, ref at, []));
+                continue;
+            }
+
             MathPiece piece = Next(text, ref at, row);
             if (piece is MathSign) level = MathLevel.Sum;
             row.Add(piece);
         }
 
         return row.Count == 1 ? row[0] : new MathRow([.. row], level);
+    }
+
+    /// <summary>What stands before the stroke, back to a sign or a space, over what stands behind it.</summary>
+    private static void Divide(List<MathPiece> row, MathPiece bottom)
+    {
+        int start = row.FindLastIndex(p => p is MathSign or MathWords) + 1;
+        MathPiece[] top = [.. row.Skip(start)];
+        row.RemoveRange(start, row.Count - start);
+        row.Add(new MathFraction(top is [MathBrackets whole] ? whole.Of : top is [var one] ? one : new MathRow([.. top], MathLevel.Product), bottom is MathBrackets b ? b.Of : bottom));
     }
 
     private static MathPiece Next(string text, ref int at, List<MathPiece> before)

@@ -9,5 +9,11 @@ internal sealed record MathStyle(English English, bool Comma, int Figures)
     /// <summary>The unit of lengths in working; null to leave each in its own.</summary>
     public Unit? Lengths { get; init; }
 
+    /// <summary>Whether values in working stand in their exact form, where they have one.</summary>
+    public bool Exact { get; init; }
+
+    /// <summary>Whether exact forms are written with fractions: no measurement is typed as a decimal.</summary>
+    public bool Fractions { get; init; }
+
     public string Times => English == English.UnitedStates ? "·" : "×";
 }

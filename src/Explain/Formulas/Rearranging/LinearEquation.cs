@@ -27,7 +27,7 @@ internal sealed class LinearEquation
 
     private Isolation? Solve()
     {
-        Write(MoveKind.Collect, null);
+        Write(OnlyUnitsGo ? MoveKind.LeaveOutUnit : MoveKind.Collect, null);
         Fraction here = left.Coefficient(letter), there = right.Coefficient(letter);
         if (here == there) return null;
         if (here < there || here.IsZero)
@@ -41,6 +41,16 @@ internal sealed class LinearEquation
         DivideBy(left.Coefficient(letter));
         return left.Write().Equals(letter) ? new(right.Write(), ItemsFactory.From(lines), SecondValue.None, null) : null;
     }
+
+    /// <summary>Whether the first equation has its terms collected already.</summary>
+    private bool OnlyUnitsGo => new Equation(WithoutUnits(lines[0].Says.Left), WithoutUnits(lines[0].Says.Right)) == new Equation(left.Write(), right.Write());
+
+    private static Expr WithoutUnits(Expr side) => side.Substitute(e => e switch
+    {
+        Product { Left: var number, Right: Quantity { Unit.Power: > 0, Amount: var one } } when one == Exact.One => number,
+        Quantity { Unit.Power: > 0, Amount: var amount } => new Quantity(amount, Unit.None),
+        _ => null,
+    });
 
     private void Take(Affine terms)
     {

@@ -32,7 +32,7 @@ internal static class RoundingReader
     {
         if (Places(AfterWords(text, "to the ", "nearest ")) is { } places && text.Contains("nearest ", StringComparison.Ordinal)) return new(RoundingKind.DecimalPlaces, places);
         if (Nearest(text) is { } step)
-            return step.Amount.Rational is { } size && Decimals.PlacesOf(size) is not null ? new(RoundingKind.Nearest, 0) { Step = size, Unit = step.Unit == Unit.None ? null : step.Unit } : null;
+            return step.Amount.Rational is { } size && Decimals.PlacesOf(size) is not null ? new(RoundingKind.Nearest, 0) { Step = size, Unit = step.Unit == Unit.None ? null : step.Unit, Fractions = text.Contains('/', StringComparison.Ordinal) } : null;
         string[] words = AfterWords(text, "correct ", "to ").Split(' ', 2, StringSplitOptions.TrimEntries);
         if (words.Length < 2 || !int.TryParse(words[0], NumberStyles.None, CultureInfo.InvariantCulture, out int digits) || digits > TextLimits.RoundingDigits) return null;
         return words[1] switch

@@ -28,6 +28,7 @@ internal static class ValueCheck
         if (value.Within is not Quantity within) return null;
         GivenValue margin = new(within, null, FormulaText.Number(within));
         QuantityKind found = QuantityKinds.Of(within.Unit);
+        if (found == kind && value.Number?.Rational is null) return new(ErrorCodes.UnreadableNumber, ProblemPhrases.NotMeasured(typed, value.Typed), ProblemPhrases.WriteTheMeasurement());
         return found == kind ? Positive(typed, margin)
             : found == QuantityKind.Number ? MissingUnit(problem, kind, typed, "± " + margin.Typed, margin)
             : Wrong(margin.Typed, found, typed, kind, StatementPhrases.WriteAValue());

@@ -35,6 +35,13 @@ internal static class UnitWords
         return Unit.Parse(word);
     }
 
+    /// <summary>The units of a measurement as typed, in their order: feet and inches of 5 ft 3 in.</summary>
+    public static Items<Unit> In(string typed)
+    {
+        TextToken[] tokens = Tokens.Read(typed) ?? [];
+        return [.. Enumerable.Range(0, tokens.Length).TakeWhile(i => !tokens[i].Is("±")).Select(i => At(tokens, i)?.Unit).OfType<Unit>().Distinct()];
+    }
+
     private static int AfterSquare(ReadOnlySpan<TextToken> tokens, int at)
     {
         if (at < tokens.Length && tokens[at].Is("²")) return at + 1;

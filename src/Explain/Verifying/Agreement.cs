@@ -15,16 +15,21 @@ internal static class Agreement
     }
 
     /// <summary>A closed formula in metres and degrees; null when it has no value.</summary>
-    public static Enclosure? Number(Expr closed, int bits)
+    public static Enclosure? Number(Expr closed, int bits) => Unless(() => GivenNumbers.Of(closed, bits));
+
+    /// <summary>The sign of a difference of closed formulas; null when it cannot be decided or they are not of one kind.</summary>
+    public static int? Compare(Expr first, Expr second) => Unless(() => Evaluator.Compare(first, second));
+
+    /// <summary>A result; none where the units of a faulty formula do not fit together.</summary>
+    private static T? Unless<T>(Func<T?> result)
     {
         try
         {
-            return GivenNumbers.Of(closed, bits);
+            return result();
         }
         catch (ArgumentException)
         {
-            // The units of a faulty formula do not fit together: it has no value.
-            return null;
+            return default;
         }
     }
 }

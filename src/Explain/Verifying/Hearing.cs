@@ -62,7 +62,7 @@ internal sealed class Hearing
         seen.Add(new(premise, value?.Of, value?.Is, AllFigures, value is null ? null : new SymbolUse(value.Value.Of)));
     }
 
-    private bool IsMet(Compare need) => Decide.Holds(need, (a, b) => seen.Close(a) is { } left && seen.Close(b) is { } right ? Evaluator.Compare(left, right) : null) != false;
+    private bool IsMet(Compare need) => Decide.Holds(need, (a, b) => seen.Close(a) is { } left && seen.Close(b) is { } right ? Agreement.Compare(left, right) : null) != false;
 
     private void Hear(Step step, Seen here, Items<int> within, bool draws)
     {

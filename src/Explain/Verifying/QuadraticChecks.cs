@@ -31,8 +31,8 @@ internal sealed class QuadraticChecks(RayNames rays)
     {
         if (b is null || c is null || roots.Count is not (1 or 2) || roots[0] is not { } first || roots[^1] is not { } second) return false;
         if (Power(first) is not { } one || Power(second) != one || Power(b) != one || Power(c) != 2 * one) return false;
-        bool apart = Evaluator.Compare(first, second) == 1;
-        return apart == (roots.Count == 2) && Evaluator.Compare(new Power(b, 2), 4 * c) is { } sign && sign == (apart ? 1 : 0) && Number(first) is { } p && Number(second) is { } q
+        bool apart = Agreement.Compare(first, second) == 1;
+        return apart == (roots.Count == 2) && Agreement.Compare(new Power(b, 2), 4 * c) is { } sign && sign == (apart ? 1 : 0) && Number(first) is { } p && Number(second) is { } q
             && Number(b) is { } linear && Number(c) is { } constant && IsZero(p + q + linear) && IsZero(p * q - constant);
     }
 

@@ -49,7 +49,7 @@ internal sealed class SchemaInstance(Schema schema, Step step, Seen seen, RayNam
 
     private bool Holds(Statement when) => when switch
     {
-        Compare compare => from.Any(t => States(t, when)) || Decide.Holds(compare, (a, b) => Closed(a) is { } left && Closed(b) is { } right ? Evaluator.Compare(left, right) : null) == true,
+        Compare compare => from.Any(t => States(t, when)) || Decide.Holds(compare, (a, b) => Closed(a) is { } left && Closed(b) is { } right ? Agreement.Compare(left, right) : null) == true,
         _ => from.Any(t => States(t, when)),
     };
 
@@ -58,7 +58,7 @@ internal sealed class SchemaInstance(Schema schema, Step step, Seen seen, RayNam
     /// <summary>An angle whose value is 90° is a right angle.</summary>
     private bool IsRight(Testimony testimony, Statement wanted) => wanted is Place { Kind: PlaceKind.RightAngle, Of: [Corner c] }
         && testimony is { Of: Angle { Reflex: false } angle, Closed: { } closed } && rays.Of(angle) == rays.Of(new Angle(c.First, c.Vertex, c.Second))
-        && Evaluator.Compare(closed, Expr.Degrees(90)) == 0;
+        && Agreement.Compare(closed, Expr.Degrees(90)) == 0;
 
     private bool Same(Statement said, Statement wanted) => (said, wanted) switch
     {
@@ -115,5 +115,5 @@ internal sealed class SchemaInstance(Schema schema, Step step, Seen seen, RayNam
     /// <summary>Two angles with one sine are all, unless the sine is 1.</summary>
     private bool Divides(Split s) => s.Says is AnyOf { Of: [Compare { Terms: [SymbolUse { Symbol: Angle angle }, ..] }, ..] } any
         && any.Of == (Items<Statement>)[.. s.Cases.Select(c => c.Assume)]
-        && ValueOf(new Ratio(Function.Sine, angle)) is { } sine && Evaluator.Compare(sine, 1) < 0;
+        && ValueOf(new Ratio(Function.Sine, angle)) is { } sine && Agreement.Compare(sine, 1) < 0;
 }

@@ -53,7 +53,7 @@ internal sealed class SupposedLengths(Problem problem, IIndependentModel model, 
         return low is null || high is null ? null : (span.HasLow ? low >= 0 : low > 0) && (span.HasHigh ? high <= 0 : high < 0);
     }
 
-    private int? Sign(Expr first, Expr second) => Closed(first) is { } a && Closed(second) is { } b ? Evaluator.Compare(a, b) : null;
+    private int? Sign(Expr first, Expr second) => Closed(first) is { } a && Closed(second) is { } b ? Agreement.Compare(a, b) : null;
 
     private Expr? Closed(Expr expr) => expr is SymbolUse use ? here.All.FirstOrDefault(t => t.Of == use.Symbol && t.Closed is not null)?.Closed : expr;
 

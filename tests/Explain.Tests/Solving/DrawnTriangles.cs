@@ -5,7 +5,7 @@ namespace Explain.Tests.Solving;
 /// <summary>Triangles drawn as coordinates; three of their measurements are given, the others must come out again.</summary>
 public sealed class DrawnTriangles
 {
-    private static readonly int Draws = Effort.Of(50, 1000);
+    private static readonly int Draws = Effort.Of(25, 1000);
 
     public static TheoryData<string> Kinds => ["BC CA AB", "AB AC BAC", "AB BAC ABC", "BC BAC ABC"];
 

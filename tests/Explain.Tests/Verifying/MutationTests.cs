@@ -2,8 +2,8 @@ namespace Explain.Tests.Verifying;
 
 public sealed class MutationTests
 {
-    /// <summary>One mutant in this many is asked for: all of them take about ten minutes.</summary>
-    private static readonly int OneIn = Effort.Of(10, 10, 1);
+    /// <summary>One mutant in this many is asked for: all of them take about twenty minutes.</summary>
+    private static readonly int OneIn = Effort.Of(30, 10, 1);
 
     public static TheoryData<string> Names => RefereeTests.Names;
 

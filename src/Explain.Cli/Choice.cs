@@ -3,32 +3,30 @@ using System.CommandLine.Parsing;
 
 namespace Explain.Cli;
 
-/// <summary>Options with a closed list of values.</summary>
-internal static class Choice
+/// <summary>An option that takes one word of a closed list, and the first of them when it is left out.</summary>
+internal sealed class Choice<T>
 {
-    /// <summary>An option that takes one of the words, and the first of them when it is left out.</summary>
-    public static Option<T> Of<T>(string name, string description, params (string Word, T Value)[] words)
+    private readonly string list;
+    private readonly (string Word, T Value)[] words;
+
+    public Choice(string name, string description, params (string Word, T Value)[] words)
     {
-        string list = string.Join(", ", words.Select(w => w.Word));
-        Option<T> option = new(name)
-        {
-            Description = $"{description}: {list}",
-            DefaultValueFactory = _ => words[0].Value,
-            CustomParser = result => Read(result, name, list, words),
-        };
-        option.CompletionSources.Add([.. words.Select(w => w.Word)]);
-        return option;
+        (this.words, list) = (words, string.Join(", ", words.Select(w => w.Word)));
+        Option = new(name) { Description = $"{description}: {list}", HelpName = name.TrimStart('-').ToUpperInvariant(), DefaultValueFactory = _ => words[0].Word };
+        Option.Validators.Add(IsOneOf);
+        Option.CompletionSources.Add([.. words.Select(w => w.Word)]);
     }
 
-    private static T? Read<T>(ArgumentResult result, string name, string list, (string Word, T Value)[] words)
-    {
-        string typed = result.Tokens[^1].Value;
-        foreach ((string word, T value) in words)
-        {
-            if (word == typed) return value;
-        }
+    public Option<string> Option { get; }
 
-        result.AddError($"{name} {typed}: there is no such value. Values: {list}.");
-        return default;
+    public T In(ParseResult parsed) => Value(parsed.GetValue(Option));
+
+    public T In(CommandResult result) => Value(result.GetValue(Option));
+
+    private T Value(string? word) => word is null ? words[0].Value : words.First(w => w.Word == word).Value;
+
+    private void IsOneOf(OptionResult result)
+    {
+        if (result.Tokens is [.., var typed] && words.All(w => w.Word != typed.Value)) result.AddError($"{Option.Name} {typed.Value}: there is no such value. Values: {list}.");
     }
 }

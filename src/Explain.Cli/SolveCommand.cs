@@ -7,19 +7,19 @@ namespace Explain.Cli;
 internal sealed class SolveCommand
 {
     private readonly Argument<string[]> files = new("FILE") { Description = "Problem files; - is standard input", Arity = ArgumentArity.OneOrMore };
-    private readonly Option<Form> form = Choice.Of("--form", "What to print",
+    private readonly Choice<Form> form = new("--form", "What to print",
         ("worked-solution", Form.WorkedSolution), ("question", Form.Question), ("answer", Form.Answer));
-    private readonly Option<Format> output = Choice.Of("--output", "The notation; json prints answers, one object a line",
+    private readonly Choice<Format> output = new("--output", "The notation; json prints answers, one object a line",
         ("markdown", Format.Markdown), ("latex", Format.Latex), ("json", Format.Json));
-    private readonly Option<English> english = Choice.Of("--english", "The English", ("uk", English.UnitedKingdom), ("us", English.UnitedStates));
-    private readonly Option<Detail> detail = Choice.Of("--detail", "How much of the working",
+    private readonly Choice<English> english = new("--english", "The English", ("uk", English.UnitedKingdom), ("us", English.UnitedStates));
+    private readonly Choice<Detail> detail = new("--detail", "How much of the working",
         ("standard", Detail.Standard), ("brief", Detail.Brief), ("full", Detail.Full));
     private readonly Option<string?> into = new("--into") { Description = "The folder to write results to, one file for each problem", HelpName = "DIR" };
     private readonly Option<bool> debug = new("--debug") { Description = "Show a fault of the program whole, to be reported" };
 
     public Command Build(Streams streams)
     {
-        Command command = new("solve", "Solve problems and print the whole argument") { files, form, output, english, detail, into, debug };
+        Command command = new("solve", "Solve problems and print the whole argument") { files, form.Option, output.Option, english.Option, detail.Option, into, debug };
         command.Validators.Add(Misspelt.In(files));
         command.Validators.Add(JsonHasAnswersOnly);
         command.Validators.Add(InputOnce);
@@ -29,16 +29,16 @@ internal sealed class SolveCommand
 
     private SolveOptions OptionsOf(ParseResult parsed) => new(
         parsed.GetValue(files)!,
-        parsed.GetValue(form),
-        parsed.GetValue(output),
-        new() { English = parsed.GetValue(english), Detail = parsed.GetValue(detail) },
+        form.In(parsed),
+        output.In(parsed),
+        new() { English = english.In(parsed), Detail = detail.In(parsed) },
         parsed.GetValue(into),
         parsed.GetValue(debug));
 
     private void JsonHasAnswersOnly(CommandResult result)
     {
         if (result.Errors.Any() || result.Children.Any(c => c.Errors.Any())) return;
-        if (result.GetValue(output) == Format.Json && result.GetValue(form) != Form.Answer) result.AddError("--output json prints answers only: add --form answer.");
+        if (output.In(result) == Format.Json && form.In(result) != Form.Answer) result.AddError("--output json prints answers only: add --form answer.");
     }
 
     private void InputOnce(CommandResult result)

@@ -11,7 +11,15 @@ internal static class TopicCommands
         Command command = new("topics", "List the kinds of problem that can be solved");
         command.SetAction(_ =>
         {
-            foreach (Topic topic in Topics.Standard.All) streams.Out.WriteLine(topic.Id.Name);
+            Renderer renderer = new();
+            foreach (Topic topic in Topics.Standard.All)
+            {
+                streams.Out.WriteLine(topic.Id.Name);
+                if (topic.Words is not { } words) continue;
+                streams.Out.WriteLine("  figure: " + renderer.Say(words.Figure));
+                streams.Out.WriteLine("  given:  " + renderer.Say(words.Given));
+                streams.Out.WriteLine("  find:   " + renderer.Say(words.Find));
+            }
         });
         return command;
     }

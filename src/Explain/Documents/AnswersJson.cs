@@ -42,6 +42,7 @@ public static class AnswersJson
                 json.WriteStartArray("errors");
                 foreach (ProblemError error in refused.Errors) Error(json, error, renderer);
                 json.WriteEndArray();
+                json.WriteNumber("more", refused.More);
                 break;
             default:
                 json.WriteString("outcome", "failed");

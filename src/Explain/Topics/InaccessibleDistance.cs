@@ -5,6 +5,7 @@ internal static class InaccessibleDistance
 {
     public static Topic Topic { get; } = new(new("inaccessible distance"), Starters.Baseline)
     {
+        Words = new(TopicPhrases.DistanceFigure(), TopicPhrases.DistanceGiven(), TopicPhrases.DistanceFind()),
         Accepts = Accepting.Baseline,
         Working =
         [

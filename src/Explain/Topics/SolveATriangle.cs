@@ -5,6 +5,7 @@ internal static class SolveATriangle
 {
     public static Topic Topic { get; } = new(new("solve a triangle"), Starters.Triangle)
     {
+        Words = new(TopicPhrases.TriangleFigure(), TopicPhrases.TriangleGiven(), TopicPhrases.TriangleFind()),
         Accepts = Accepting.OneTriangle,
         Working =
         [

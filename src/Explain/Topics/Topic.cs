@@ -15,6 +15,9 @@ public sealed record Topic(TopicId Id, string Starter)
     /// </summary>
     public Func<Problem, bool> Accepts { get; init; } = _ => false;
 
+    /// <summary>What its problems need, for a list of topics; null where nothing is said.</summary>
+    public TopicWords? Words { get; init; }
+
     /// <summary>Relations and deductions that this topic adds to the rule book.</summary>
     public Items<Rule> Rules { get; init; }
 

@@ -155,4 +155,22 @@ internal static partial class TopicPhrases
 
     [Phrase("warning.several-solutions")]
     public static partial Phrase SeveralSolutions();
+
+    [Phrase("topic.triangle.figure")]
+    public static partial Phrase TriangleFigure();
+
+    [Phrase("topic.triangle.given")]
+    public static partial Phrase TriangleGiven();
+
+    [Phrase("topic.triangle.find")]
+    public static partial Phrase TriangleFind();
+
+    [Phrase("topic.distance.figure")]
+    public static partial Phrase DistanceFigure();
+
+    [Phrase("topic.distance.given")]
+    public static partial Phrase DistanceGiven();
+
+    [Phrase("topic.distance.find")]
+    public static partial Phrase DistanceFind();
 }

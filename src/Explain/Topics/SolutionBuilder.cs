@@ -101,13 +101,13 @@ internal sealed class SolutionBuilder
         Items<Step> work = isFirst ? [.. letters.Steps, .. reached] : reached;
         done.AddRange(work);
         if (work.Count > 0) passages.Add(new(PassageUse.Working, Noticing.In(work, Ledger, rounded)) { Heading = topic.Heading(goals) });
-        foreach (Goal bounds in goals.Where(g => g.Kind == GoalKind.Bounds))
+        foreach (Goal bounds in goals.Where(g => g.Kind == GoalKind.Bounds && !IsGiven(g)))
         {
             if (BoundsOf(bounds) is { Count: > 0 } steps) passages.Add(new(PassageUse.Bounds, steps) { Heading = TopicPhrases.BoundsHeading() });
             else if (Examined(bounds) is { } remark) passages.Add(new(PassageUse.Bounds, []) { Heading = TopicPhrases.BoundsHeading(), Remarks = [remark] });
         }
 
-        if (IsAccuracyShown) passages.Add(new(PassageUse.Accuracy, [.. goals.Where(g => g is { Kind: GoalKind.Value, Wanted: not null }).SelectMany(g => BoundsOf(g))]) { Remarks = Boundless(goals) });
+        if (IsAccuracyShown) passages.Add(new(PassageUse.Accuracy, [.. goals.Where(g => g is { Kind: GoalKind.Value, Wanted: not null } && !IsGiven(g)).SelectMany(g => BoundsOf(g))]) { Remarks = Boundless(goals) });
         Items<Answer>? answers = Answers(goals);
         return answers is null ? null : new Part(letter, goals, [.. passages], answers.Value) { Several = Cases.Count > 1 ? swinging?.Several(pursuit.Split) : null };
     }
@@ -135,6 +135,8 @@ internal sealed class SolutionBuilder
     private Items<Remark> Boundless(Items<Goal> goals) => [.. goals.Where(g => g is { Kind: GoalKind.Value, Wanted: not null })
         .Select(g => new BoundsFault(opening.Premises, Ledger).Of(pursuit.Found(g.Wanted!), g.Wanted!)).Where(f => f is not null).Select(f => new Remark(f!.Value.Message, null))];
 
+    private bool IsGiven(Goal goal) => Ledger.Knows(pursuit.Found(goal.Wanted!)) && Ledger.ClaimOf(pursuit.Found(goal.Wanted!)).IsGiven;
+
     private Items<Step> BoundsOf(Goal goal)
     {
         if (Cases.Count > 1) return [];
@@ -146,7 +148,7 @@ internal sealed class SolutionBuilder
             quantity = goal.Wanted!;
         }
 
-        Symbol[] others = [.. problem.Find.Where(g => g.Kind == GoalKind.Value).Select(g => g.Wanted!).Where(w => w is Length && w != quantity && Ledger.Knows(w)).Distinct()];
+        Symbol[] others = [.. problem.Find.Where(g => g.Kind == GoalKind.Value).Select(g => g.Wanted!).Where(w => w is Length && w != quantity && Ledger.Knows(w) && !Ledger.ClaimOf(w).IsGiven).Distinct()];
         return new BoundsWorking(book, topic, opening.Premises, Ledger, RoundingOf).Of(quantity, [.. others], shown) is { } steps ? [.. before, .. steps] : [];
     }
 

@@ -50,8 +50,8 @@ internal sealed class Tolerances(Items<Premise> premises, Ledger ledger)
 
     private static Symbol SymbolOf(Premise premise) => ((SymbolUse)((Compare)premise.Says).Terms[0]).Symbol;
 
-    /// <summary>The closed formula of a claim, measured givens left as symbols.</summary>
-    public Expr Open(ClaimId claim) => ledger.Opened(claim, id => measured.FirstOrDefault(m => m.Id == id) is { } premise ? SymbolOf(premise) : null);
+    /// <summary>The formula of a claim in what is given.</summary>
+    public Expr Open(ClaimId claim) => ledger.Opened(claim, id => premises.FirstOrDefault(p => p.Id == id) is { Says: Compare { Terms: [SymbolUse, Quantity] } } premise ? SymbolOf(premise) : null);
 
     /// <summary>The range of a measurement; null where its middle or its margin is no rational number.</summary>
     private static BoxSide? Side(Premise premise)

@@ -47,6 +47,7 @@ internal static class Cast
         ("two elevations", Of(Distance, "D, B, A are in line; CD is perpendicular to DA", ["AB = 20 m", "angle CAD = 15°", "angle CBD = 18°"], "CD", "AD")),
         ("bearings", Of(Distance, "ABC is a triangle", ["AB = 18 km", "the bearing of B from A = 015°", "BC = 12 km", "the bearing of C from B = 305°"], "AC", "the bearing of C from A")),
         ("square to the track", Of(Distance, "PQT is a triangle", ["PQ = 45 m", "angle QPT = 31°", "angle PQT = 90°"], "PT", "distance from T to PQ")),
+        ("measured in part", Of(Triangle, "ABC is a triangle", ["angle ABC = 50° ± 1°", "AB = 5 cm", "BC = 6 cm ± 0.1 cm"], "CA", "BC")),
         .. MeasureCast.Problems,
     ];
 

@@ -63,7 +63,7 @@ internal sealed class OpeningBlocks(Problem problem, Speaker speaker)
     private Items<Inline> Written() => Sentence.Join(
     [
         .. problem.Figure.Select(f => Sentence.Of(speaker.Say(f.Says))),
-        Sentence.Of(speaker.And([.. problem.Given.Select(g => (Items<Inline>)[new MathRun(Measured(g))])])),
+        Sentence.Of(speaker.And([.. problem.Given.Select(g => (Items<Inline>)[new MathRun(WithMargin(g))])])),
         problem.Find.Any(g => g.Letter is not null) ? [] : GoalText.Instruction(problem.Find, speaker),
     ]);
 
@@ -78,6 +78,9 @@ internal sealed class OpeningBlocks(Problem problem, Speaker speaker)
         Items<Inline> names = Sentence.Of(speaker.And([.. problem.Names.Select(n => speaker.Say(PageWords.Name("", n.Is), ("of", [new MathRun(new MathName(n.Of))])))]));
         yield return new FigureBlock(Lead(PageWords.Figure()), Sentence.Join([.. said.Select(s => Sentence.Of(speaker.Say(s))), names]));
     }
+
+    /// <summary>BC = 6 cm ± 0.1 cm.</summary>
+    private MathRow WithMargin(Given given) => Measured(given) is var row && given.Within is { } within ? row with { Of = [.. row.Of, new MathSign("±"), speaker.Math.Term(within)] } : row;
 
     private MathRow Measured(Given given) => new([speaker.Math.Symbol(given.Of), MathBuilder.Sign(Relation.Equal), MathReader.Read(given.Typed)], MathLevel.Relation);
 

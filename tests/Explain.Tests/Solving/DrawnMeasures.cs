@@ -8,7 +8,7 @@ namespace Explain.Tests.Solving;
 /// </summary>
 public sealed class DrawnMeasures
 {
-    private static readonly int Draws = Effort.Of(4, 30, 1000);
+    private static readonly int Draws = Effort.Of(3, 10, 1000);
 
     private static readonly string[][] Givens = [["AB", "BC", "CA"], ["AB", "CA", "angle BAC"], ["AB", "angle BAC", "angle ABC"], ["BC", "angle BAC", "angle ABC"], ["angle BAC", "CA", "BC"]];
 

@@ -15,7 +15,7 @@ public sealed class ManyFigures
     public void AreSolved(string given, string goal)
     {
         Random random = new(given.Length + goal.Length);
-        for (int i = 0; i < Effort.Of(3, 30, 300); i++)
+        for (int i = 0; i < Effort.Of(3, 15, 300); i++)
         {
             double b = random.Next(4, 12), x = random.Next(1, 9), y = random.Next(2, 9);
             SolveResult result = Ask.Triangle(given.Split(", ").Select(g => (g, Typed(g, b, x, y))), goal);

@@ -9,7 +9,7 @@ public sealed class PlantedTriangles
 {
     private static readonly Fraction Hair = new(1, BigInteger.Pow(10, 12));
 
-    private static int Draws => Effort.Of(6, 50);
+    private static int Draws => Effort.Of(4, 20, 100);
 
     [Fact]
     public void WhoseSideJustReaches_AreOne_AndTwoOrNoneAHairAway()

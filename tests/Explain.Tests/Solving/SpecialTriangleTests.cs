@@ -6,7 +6,7 @@ namespace Explain.Tests.Solving;
 public sealed class SpecialTriangleTests
 {
     private const string Topic = "solve a triangle";
-    private static readonly int Draws = Effort.Of(5, 50, 500);
+    private static readonly int Draws = Effort.Of(5, 25, 500);
     private static readonly string[] ForAnyTriangle = ["sine-rule", "cosine-rule"];
 
     [Theory]

@@ -3,7 +3,7 @@ namespace Explain.Tests.Verifying;
 public sealed class MutationTests
 {
     /// <summary>One mutant in this many is asked for: all of them take about twenty minutes.</summary>
-    private static readonly int OneIn = Effort.Of(30, 10, 1);
+    private static readonly int OneIn = Effort.Of(30, 15, 1);
 
     public static TheoryData<string> Names => RefereeTests.Names;
 

@@ -5,7 +5,7 @@ namespace Explain.Tests.Documents.Auditing;
 /// <summary>Pages of drawn problems hold no stranger: none is refused, in any English, output, detail and with either decimal sign.</summary>
 public sealed class RandomPageTests
 {
-    private static readonly int Draws = Effort.Of(20, 200);
+    private static readonly int Draws = Effort.Of(20, 100, 200);
     private static readonly string[] Roundings = ["3 significant figures", "2 decimal places", "exact, 4 significant figures", "{lengths: nearest mm, angles: nearest 0.5°}"];
 
     [Fact]

@@ -34,13 +34,14 @@ internal sealed class RootsCheck(RuleBook book, Ledger ledger, SwingingSide give
     }
 
     /// <summary>Where the third side was not asked for, the answers are found again from its root.</summary>
-    private IEnumerable<Step> Further(Calculation root, Ledger found, Symbol[] wanted)
+    private IEnumerable<Step> Further(Calculation root, Ledger at, Symbol[] wanted)
     {
-        Ledger other = ledger.Without(side);
+        Symbol[] found = [.. wanted.Where(w => !ledger.Knows(w) || !ledger.ClaimOf(w).IsGiven)];
+        Ledger other = found.Aggregate(ledger.Without(side), (soFar, w) => soFar.Without(w));
         other.Learn(side, root.Id, SolvedFor(root));
         if (new Working(book, Onward).Reach(other, wanted) is not { Impossible: false, Cases.Count: 0 } reached) return [];
         ledger.After(other);
-        return [.. reached.Steps, .. wanted.Where(w => !ledger.Knows(w) || !ledger.ClaimOf(w).IsGiven).Select(w => Agrees(w, other.ClaimOf(w), found))];
+        return [.. reached.Steps, .. found.Select(w => Agrees(w, other.ClaimOf(w), at))];
     }
 
     private static Expr SolvedFor(Calculation root) => root.Formula.Substitute(e => e is SymbolUse use ? root.Bindings.First(b => b.Of == use.Symbol).Is : null);

@@ -21,6 +21,7 @@ internal static class Cast
         ("the longer side opposite", Of(Triangle, "ABC is a triangle", ["angle BAC = 50°", "AC = 3 m", "CB = 4 m"], "AB", "angle ABC")),
         ("a large angle", Of(Triangle, "ABC is a triangle", ["angle BAC = 110°", "AC = 3 m", "CB = 4 m"], "AB", "angle ABC")),
         ("equal sides", Of(Triangle, "ABC is a triangle", ["angle BAC = 50°", "AC = 3 m", "CB = 3 m"], "AB")),
+        ("equal sides, and the angle", Of(Triangle, "ABC is a triangle", ["angle ACB = 45°", "AB = 6 m", "BC = 6 m"], "angle BAC")),
         ("a right angle not between", Of(Triangle, "ABC is a triangle", ["angle BCA = 90°", "AC = 3 m", "AB = 4 m"], "CB", "angle ABC")),
         ("two legs", Of(Triangle, "ABC is a triangle, right-angled at B", ["AB = 5 cm", "BC = 11 cm"], "CA", "angle BAC", "angle BCA")),
         ("hypotenuse and leg", Of(Triangle, "ABC is a triangle; AC ⊥ CB", ["AB = 13 cm", "BC = 4 cm"], "CA", "angle BAC", "angle ABC")),

@@ -37,14 +37,16 @@ internal sealed class Evidence(IClaims claims, Unit? lengths)
     /// <summary>Whether the place may show a number: as typed, cut from a value, or as an answer.</summary>
     public bool Holds(MathNumber number) => !number.Continues && Typed.Contains(PrintedNumber.Plain(number.Digits))
         || PrintedNumber.Read(number) is { } printed && (Shown.Any(v => Shows(printed, v)) || Answers.Any(printed.Answers))
-        || IsExact && !number.Continues && Shown.Any(v => v.Exact is { } exact && IsIn(exact, PrintedNumber.Plain(number.Digits)));
+        || IsExact && !number.Continues && Shown.SelectMany(v => InUnits(v)).Any(v => v.Exact is { } exact && IsIn(exact, PrintedNumber.Plain(number.Digits)));
 
     private static bool IsIn(Exact exact, string digits) => new[] { true, false }.Any(decimals => NumbersInText.Of(ExactText.Write(exact, decimals)).Contains(digits));
 
     private IEnumerable<Value> Shown => Values.Concat(Formulas.Select(Evaluate).OfType<Value>());
 
     /// <summary>A length may also stand in the unit that the page works in.</summary>
-    private bool Shows(PrintedNumber printed, Value value) => printed.Shows(value) || lengths is not null && printed.Shows(value.WithLengths(lengths));
+    private Items<Value> InUnits(Value value) => lengths is null ? [value] : [value, value.WithLengths(lengths)];
+
+    private bool Shows(PrintedNumber printed, Value value) => InUnits(value).Any(printed.Shows);
 
     private Value? Evaluate(Expr formula) => evaluated.TryGetValue(formula, out Value? known) ? known : evaluated[formula] = claims.Evaluate(formula);
 }

@@ -7,6 +7,7 @@ internal sealed class FigureModel : IIndependentModel
 {
     public Items<Layout>? Layouts(Problem problem, int bits)
     {
+        if (problem.Given.Any(g => g.Value.Symbols().Any())) return null;
         Rays rays = new(problem);
         Known known = new(problem, rays, bits);
         bool isNorthUp = problem.Given.Any(g => g.Of is Bearing) || problem.Find.Any(g => g.Wanted is Bearing);

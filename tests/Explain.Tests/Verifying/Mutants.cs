@@ -28,6 +28,7 @@ internal static class Mutants
         ("perimeter-of-a-triangle", "first", "second"), ("perimeter-of-a-triangle", "second", "third"), ("perimeter-of-a-triangle", "first", "third"), // three terms of one sum
         ("angle-sum-of-a-triangle", "first", "second"), ("angle-sum-of-a-triangle", "second", "third"), ("angle-sum-of-a-triangle", "first", "third"), // three terms of one sum
         ("perimeter-and-sines", "first", "second"), // two terms of one sum
+        ("perimeter-and-an-angle", "other", "side"), // the two sides at the angle: multiplied out, the equation is the same in both
         ("herons-formula", "first", "second"), ("herons-formula", "second", "third"), ("herons-formula", "first", "third"), // three factors of one product
         ("circle-through-the-corners-and-area", "first", "second"), ("circle-through-the-corners-and-area", "second", "third"), ("circle-through-the-corners-and-area", "first", "third"),
         ("one-triangle-from-two-angles", "first", "second"), // the angles at the two ends of the side
